@@ -1,0 +1,1 @@
+//! Macros of flamewright.
