@@ -6,3 +6,4 @@ extern crate alloc;
 extern crate std;
 
 pub(crate) mod math;
+pub mod convection;
