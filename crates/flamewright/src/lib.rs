@@ -7,3 +7,4 @@ extern crate std;
 
 pub(crate) mod math;
 pub mod convection;
+pub mod fuel;
