@@ -8,3 +8,4 @@ extern crate std;
 pub(crate) mod math;
 pub mod convection;
 pub mod fuel;
+pub mod water;

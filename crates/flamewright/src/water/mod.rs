@@ -1,0 +1,20 @@
+//! Liquid water and antifreeze mixtures as a heating system meets them.
+//!
+//! Everything here works on SI numbers and returns NaN for a state it has no formula for; the
+//! calculations built on it refuse such a state by name before it is computed.
+//!
+//! * [`liquid`]: all properties of liquid water at a pressure and a temperature in one pass.
+//! * [`saturation_pressure`], [`saturation_temperature`]: where it boils.
+//! * [`region1`], [`transport`]: the parts of which [`liquid`] is made.
+
+mod liquid;
+mod region1;
+mod saturation;
+pub(crate) mod transport;
+
+pub use liquid::{Liquid, hot_liquid, liquid};
+pub use region1::{Region1, region1};
+pub use saturation::{saturation_pressure, saturation_temperature};
+
+#[cfg(test)]
+mod tests;
