@@ -2,6 +2,8 @@
 #![forbid(unsafe_code)]
 #![no_std]
 extern crate alloc;
+// The macros name this crate by its own name, inside it as well as outside.
+extern crate self as flamewright;
 #[cfg(test)]
 extern crate std;
 
@@ -9,3 +11,6 @@ pub(crate) mod math;
 pub mod convection;
 pub mod fuel;
 pub mod water;
+
+pub mod quantity;
+pub mod working;
