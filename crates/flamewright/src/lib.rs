@@ -8,6 +8,7 @@ extern crate self as flamewright;
 extern crate std;
 
 pub(crate) mod math;
+pub mod air;
 pub mod convection;
 pub mod fuel;
 pub mod water;

@@ -4,7 +4,11 @@
 //! line of documentation. Non-finite or impossible input gives NaN, never a panic. Every
 //! correlation is published with the [`Limit`]s within which it was drawn up.
 
+pub mod forced;
 pub mod friction;
+pub mod natural;
+pub mod outside;
+pub mod radiation;
 
 /// A bound within which a correlation was drawn up.
 #[derive(Clone, Copy, Debug, PartialEq)]

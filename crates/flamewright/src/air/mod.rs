@@ -1,0 +1,3 @@
+//! Air: its properties, and the room's and the flue's share of it.
+
+pub mod properties;
