@@ -5,13 +5,16 @@
 //!
 //! * [`liquid`]: all properties of liquid water at a pressure and a temperature in one pass.
 //! * [`saturation_pressure`], [`saturation_temperature`]: where it boils.
-//! * [`region1`], [`transport`]: the parts of which [`liquid`] is made.
+//! * [`hot_liquid`]: the same to 350 °C; [`region1`]: its thermodynamic part alone.
+//! * [`Antifreeze`]: water with propylene or ethylene glycol.
 
+mod antifreeze;
 mod liquid;
 mod region1;
 mod saturation;
 pub(crate) mod transport;
 
+pub use antifreeze::{Antifreeze, HIGHEST_MASS_FRACTION, HIGHEST_MIXTURE_TEMPERATURE, Mixture};
 pub use liquid::{Liquid, hot_liquid, liquid};
 pub use region1::{Region1, region1};
 pub use saturation::{saturation_pressure, saturation_temperature};
