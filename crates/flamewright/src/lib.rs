@@ -11,6 +11,7 @@ pub(crate) mod math;
 pub mod air;
 pub mod convection;
 pub mod fuel;
+pub mod material;
 pub mod water;
 
 pub mod quantity;

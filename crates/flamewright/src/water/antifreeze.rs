@@ -169,7 +169,7 @@ impl Antifreeze {
 
     /// Temperature in K at which ice begins to form at a mass fraction of 0 to 0.6; NaN elsewhere.
     ///
-    /// The fit is for mixtures: at no glycol it misses 0 °C by up to 0.5 K.
+    /// The fit is for mixtures: at no glycol it misses 0 °C by up to 0.03 K.
     pub fn freezing_temperature(self, mass_fraction: f64) -> f64 {
         if !(0.0..=HIGHEST_MASS_FRACTION).contains(&mass_fraction) {
             return f64::NAN;

@@ -20,4 +20,4 @@ pub use region1::{Region1, region1};
 pub use saturation::{saturation_pressure, saturation_temperature};
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

@@ -1,0 +1,14 @@
+//! Materials of a heating system: metals, insulation, surface finishes and tubes, by name.
+//!
+//! Every row says where its numbers come from. A name that is not in a table is answered with the
+//! nearest one that is.
+
+mod name;
+mod solid;
+mod surface;
+mod tube;
+
+pub use name::UnknownName;
+pub use solid::{INSULATIONS, Insulation, METALS, Metal, insulation, metal};
+pub use surface::{SURFACES, Surface, surface};
+pub use tube::{TUBE_FAMILIES, Tube, TubeFamily, TubeSize, tube, tube_names};
