@@ -2,17 +2,26 @@
 #![forbid(unsafe_code)]
 #![no_std]
 extern crate alloc;
-// The macros name this crate by its own name, inside it as well as outside.
 extern crate self as flamewright;
-#[cfg(test)]
+#[cfg(any(test, feature = "std"))]
 extern crate std;
 
+pub use error::{Error, ErrorKind};
+pub use uom;
+
+pub mod calculation;
+pub mod catalogue;
 pub(crate) mod math;
+pub mod node;
+pub mod quantity;
+pub mod record;
+pub mod working;
+
+mod error;
+mod registered;
+
 pub mod air;
 pub mod convection;
 pub mod fuel;
 pub mod material;
 pub mod water;
-
-pub mod quantity;
-pub mod working;

@@ -1,10 +1,27 @@
 //! One set of elementary functions for every build and every face.
 //!
 //! The host's maths library and `libm` differ in the last bit, and differ between hosts. All
-//! formulas call these, so that a result is the same to the bit wherever it is computed.
+//! formulas call these, so that a result is the same to the bit wherever it is computed. The
+//! square root is rounded correctly by every implementation, so the processor's own may serve.
 
-pub(crate) use libm::{acosh, asinh, atan, cbrt, ceil, cos, cosh, erf, exp, expm1, floor, log as ln, log1p as ln_1p, log10, pow, round, sin, sinh, sqrt, tanh, tgamma, trunc};
+#[allow(unused_imports, reason = "a set to choose from")]
+pub(crate) use libm::{
+    acosh, asinh, atan, cbrt, ceil, cos, cosh, erf, exp, expm1, floor, log as ln, log1p as ln_1p, log10, pow, round, sin, sinh, tanh,
+    tgamma, trunc,
+};
 
+/// The square root; not-a-number for negative values.
+#[inline(always)]
+pub(crate) fn sqrt(x: f64) -> f64 {
+    #[cfg(feature = "std")]
+    {
+        x.sqrt()
+    }
+    #[cfg(not(feature = "std"))]
+    {
+        libm::sqrt(x)
+    }
+}
 /// `e^x` without a branch, so that a loop over it vectorises; within 1 unit in the last place or
 /// two of [`exp`] for `|x| < 700`, meaningless outside that, NaN for NaN.
 ///

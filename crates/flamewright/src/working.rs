@@ -7,7 +7,7 @@
 //! ```
 //! use flamewright::working::{step, Steps, Working};
 //! use uom::si::f64::{Length, Time, Velocity};
-//! use uom::si::{length::metre, time::second};
+//! use uom::si::{length::meter, time::second};
 //!
 //! fn speed<W: Working>(way: Length, time: Time, working: &mut W) -> Velocity {
 //!     step!(working, let speed: "v" = way / time, "definition");
@@ -15,7 +15,7 @@
 //! }
 //!
 //! let mut steps = Steps::new([("way", "s"), ("time", "t")]);
-//! speed(Length::new::<metre>(12.0), Time::new::<second>(1.5), &mut steps);
+//! speed(Length::new::<meter>(12.0), Time::new::<second>(1.5), &mut steps);
 //! assert_eq!(steps.plain(), "v = s / t = 12 m / (1.5 s) = 8 m/s  [definition]\n");
 //! ```
 
@@ -50,8 +50,7 @@ use crate::quantity::Unit;
 /// ```
 pub use flamewright_derive::step;
 
-/// Exponents of length, mass, time, current, temperature, amount and luminous intensity.
-pub type Dimension = [i8; 7];
+pub use crate::quantity::Dimension;
 
 const DIMENSIONLESS: Dimension = [0; 7];
 

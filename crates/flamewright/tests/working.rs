@@ -1,7 +1,7 @@
 //! What a step shows is what it computed.
 
-use flamewright::quantity::unit::{KILOWATT, MEGAJOULE_PER_CUBIC_METRE};
-use flamewright::working::{step, Known, Silent, Steps, Working};
+use flamewright::quantity::units::{KILOWATT, MEGAJOULE_PER_CUBIC_METRE};
+use flamewright::working::{Known, Silent, Steps, Working, step};
 use uom::si::f64::{Power, Pressure, VolumeRate};
 use uom::si::{power::watt, pressure::pascal, volume_rate::cubic_meter_per_second};
 

@@ -1,5 +1,12 @@
-//! Quantities and the units they are given in.
+//! Quantities: what a value measures, on which basis, in which unit, and how people write it.
 
-pub mod unit;
+mod basis;
+mod text;
+pub(crate) mod unit;
+mod value;
 
-pub use unit::Unit;
+pub use basis::*;
+pub(crate) use text::read;
+pub use text::{parse, quantity_text};
+pub use unit::{Dimension, Unit, units};
+pub use value::{Kind, Value, types};

@@ -21,3 +21,6 @@ pub use saturation::{saturation_pressure, saturation_temperature};
 
 #[cfg(test)]
 pub(crate) mod tests;
+
+mod calculation;
+pub use calculation::{LiquidWater, WaterProperties, WaterState};

@@ -1,0 +1,187 @@
+//! Bases: the same dimension, another meaning. Crossing from one to another is a named step.
+
+use super::value::{EnergyPerVolume as PerVolume, Kind, Value, types};
+use core::marker::PhantomData;
+
+/// The basis a value stands on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(missing_docs, reason = "the markers below explain each")]
+pub enum Basis {
+    None,
+    Gross,
+    Net,
+    Gauge,
+    Absolute,
+    Dry,
+    Wet,
+    AirFree,
+    AtMeter,
+    AtReference,
+    Free,
+    Equivalent,
+}
+
+impl Basis {
+    /// The word for it, empty for `None`.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::None => "",
+            Self::Gross => "gross",
+            Self::Net => "net",
+            Self::Gauge => "gauge",
+            Self::Absolute => "absolute",
+            Self::Dry => "dry",
+            Self::Wet => "wet",
+            Self::AirFree => "air-free",
+            Self::AtMeter => "at the meter",
+            Self::AtReference => "at reference conditions",
+            Self::Free => "free",
+            Self::Equivalent => "equivalent",
+        }
+    }
+}
+
+/// A marker type for a basis.
+pub trait Marker: Copy + core::fmt::Debug + PartialEq + PartialOrd + Send + Sync + 'static {
+    /// The basis it marks.
+    const BASIS: Basis;
+}
+
+macro_rules! markers {
+    ($($(#[$doc:meta])* $name:ident)*) => { $(
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+        pub struct $name;
+        impl Marker for $name { const BASIS: Basis = Basis::$name; }
+    )* };
+}
+
+markers! {
+    /// The water of combustion counted as condensed (superior, higher).
+    Gross
+    /// The water of combustion counted as vapour (inferior, lower).
+    Net
+    /// Pressure above the surrounding atmosphere.
+    Gauge
+    /// Pressure above vacuum.
+    Absolute
+    /// Share of the gas with its water vapour removed, as an analyser with a dried sample reads it.
+    Dry
+    /// Share of the gas with its water vapour.
+    Wet
+    /// Share that would remain with all excess air removed (zero oxygen).
+    AirFree
+    /// Gas volume as it flows through the meter, at its own pressure and temperature.
+    AtMeter
+    /// Gas volume converted to reference conditions.
+    AtReference
+    /// Open area of a ventilator as measured: the sum of its openings.
+    Free
+    /// Area of a sharp-edged opening that would pass the same air at the same pressure difference.
+    Equivalent
+}
+
+/// A quantity `Q` that stands on basis `B`; different bases are different types.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+#[repr(transparent)]
+pub struct On<B, Q>(Q, PhantomData<B>);
+
+impl<B: Marker, Q: Value> On<B, Q> {
+    /// States that `quantity` stands on this basis.
+    #[inline(always)]
+    pub fn new(quantity: Q::Plain) -> Self {
+        Self(Q::of(quantity), PhantomData)
+    }
+}
+
+impl<B: Marker, Q: Value> Value for On<B, Q> {
+    type Plain = Q::Plain;
+    const KIND: Kind = Kind { basis: B::BASIS, ..Q::KIND };
+    #[inline(always)]
+    fn from_si(si: f64) -> Self {
+        Self(Q::from_si(si), PhantomData)
+    }
+    #[inline(always)]
+    fn si(self) -> f64 {
+        self.0.si()
+    }
+    #[inline(always)]
+    fn plain(self) -> Q::Plain {
+        self.0.plain()
+    }
+    #[inline(always)]
+    fn of(plain: Q::Plain) -> Self {
+        Self(Q::of(plain), PhantomData)
+    }
+}
+
+impl<B: Marker, Q: Value> crate::working::Shown for On<B, Q> {
+    fn shown(&self) -> (f64, super::Dimension) {
+        (self.si(), Q::KIND.dimension)
+    }
+}
+
+impl<B: Marker, Q: Value> core::str::FromStr for On<B, Q> {
+    type Err = crate::Error;
+    fn from_str(text: &str) -> Result<Self, crate::Error> {
+        super::parse(Q::KIND.name, text)
+    }
+}
+
+/// Pressure above the atmosphere.
+pub type GaugePressure = On<Gauge, types::Pressure>;
+/// Pressure above vacuum.
+pub type AbsolutePressure = On<Absolute, types::Pressure>;
+/// Heat input (fuel rate × calorific value) on one basis.
+pub type HeatInput<B> = On<B, types::Power>;
+/// Calorific value per volume of gas on one basis. Its reference conditions are part of the context.
+pub type CalorificValue<B> = On<B, PerVolume>;
+/// Wobbe index on one basis.
+pub type WobbeIndex<B> = On<B, PerVolume>;
+/// Calorific value per mass on one basis.
+pub type MassCalorificValue<B> = On<B, types::AvailableEnergy>;
+/// Calorific value per amount of substance on one basis.
+pub type MolarCalorificValue<B> = On<B, types::MolarEnergy>;
+/// Efficiency, or a loss, as a share of the heat input on one basis.
+pub type Efficiency<B> = On<B, types::Ratio>;
+/// Share by amount (equal to share by volume of an ideal gas), dry, wet or air-free.
+pub type MoleFraction<B> = On<B, types::Ratio>;
+/// Gas volume, at the meter or at reference conditions.
+pub type GasVolume<B> = On<B, types::Volume>;
+/// Gas volume flow, at the meter or at reference conditions.
+pub type GasFlow<B> = On<B, types::VolumeRate>;
+/// Ventilator area, free or equivalent.
+pub type VentArea<B> = On<B, types::Area>;
+
+impl GaugePressure {
+    /// The absolute pressure where the atmosphere stands at `barometer`.
+    #[must_use]
+    pub fn to_absolute(self, barometer: AbsolutePressure) -> AbsolutePressure {
+        On::new(self.plain() + barometer.plain())
+    }
+}
+
+impl AbsolutePressure {
+    /// The gauge pressure where the atmosphere stands at `barometer`.
+    #[must_use]
+    pub fn to_gauge(self, barometer: Self) -> GaugePressure {
+        On::new(self.plain() - barometer.plain())
+    }
+}
+
+impl MoleFraction<Wet> {
+    /// The share after the water vapour, itself `water` of the wet gas, has been removed.
+    #[must_use]
+    pub fn to_dry(self, water: MoleFraction<Wet>) -> MoleFraction<Dry> {
+        On::from_si(self.si() / (1.0 - water.si()))
+    }
+}
+
+impl MoleFraction<Dry> {
+    /// The share in the gas with its water vapour, which is `water` of the wet gas.
+    #[must_use]
+    pub fn to_wet(self, water: MoleFraction<Wet>) -> MoleFraction<Wet> {
+        On::from_si(self.si() * (1.0 - water.si()))
+    }
+}

@@ -1,0 +1,170 @@
+//! Records: plain structs of quantities whose fields describe themselves.
+
+use crate::error::Error;
+use crate::quantity::{Kind, Unit};
+
+pub use flamewright_derive::record;
+
+/// One field of a record: everything said about it, once.
+#[derive(Clone, Copy, Debug)]
+pub struct Field {
+    /// The name, in the trade's words.
+    pub name: &'static str,
+    /// The symbol in formulas, as LaTeX.
+    pub symbol: &'static str,
+    /// The meaning.
+    pub doc: &'static str,
+    /// The unit the field is shown in.
+    pub unit: &'static Unit,
+    /// What it measures and on which basis.
+    pub kind: Kind,
+    /// Least value accepted, SI; minus infinity for results.
+    pub minimum: f64,
+    /// Greatest value accepted, SI; infinity for results.
+    pub maximum: f64,
+    /// Below this the value is noted as unusual, SI.
+    pub usual_minimum: f64,
+    /// Above this the value is noted as unusual, SI.
+    pub usual_maximum: f64,
+    /// Value taken where none is given, SI; not a number where one must be given.
+    pub default: f64,
+    /// What it means that the value is not a number ("never reached", "not measured"); empty where
+    /// there is always one.
+    pub absent: &'static str,
+}
+
+impl Field {
+    /// A field of `kind` shown in `unit`. Ranges are in `unit`.
+    ///
+    /// # Panics
+    /// At compile time only: if the unit does not measure the kind.
+    #[must_use]
+    pub const fn new(name: &'static str, symbol: &'static str, doc: &'static str, unit: &'static Unit, kind: Kind) -> Self {
+        let mut i = 0;
+        while i < 7 {
+            assert!(unit.dimension[i] == kind.dimension[i], "the unit does not measure what the type does");
+            i += 1;
+        }
+        assert!(unit.offset == 0.0 || !kind.difference, "a difference is shown in kelvin");
+        Self {
+            name,
+            symbol,
+            doc,
+            unit,
+            kind,
+            minimum: f64::NEG_INFINITY,
+            maximum: f64::INFINITY,
+            usual_minimum: f64::NEG_INFINITY,
+            usual_maximum: f64::INFINITY,
+            default: f64::NAN,
+            absent: "",
+        }
+    }
+    /// Values outside are refused.
+    #[must_use]
+    pub const fn range(mut self, minimum: f64, maximum: f64) -> Self {
+        assert!(minimum <= maximum, "the range is empty");
+        self.minimum = self.unit.to_si(minimum);
+        self.maximum = self.unit.to_si(maximum);
+        self
+    }
+    /// Values outside are noted as unusual.
+    #[must_use]
+    pub const fn usual(mut self, minimum: f64, maximum: f64) -> Self {
+        assert!(minimum <= maximum, "the usual range is empty");
+        self.usual_minimum = self.unit.to_si(minimum);
+        self.usual_maximum = self.unit.to_si(maximum);
+        self
+    }
+    /// Taken where none is given.
+    #[must_use]
+    pub const fn default(mut self, value: f64) -> Self {
+        self.default = self.unit.to_si(value);
+        self
+    }
+    /// What it means that the value is not a number; an input with this may be left out.
+    #[must_use]
+    pub const fn absent(mut self, meaning: &'static str) -> Self {
+        self.absent = meaning;
+        self
+    }
+}
+
+/// A plain struct of quantities, readable by programs. Made by the `#[record]` attribute.
+pub trait Record: Copy + core::fmt::Debug + PartialEq + Send + Sync + 'static {
+    /// `[f64; N]` in SI units, in field order.
+    type Array: Copy + AsRef<[f64]> + AsMut<[f64]> + Send + Sync;
+    /// The struct's name.
+    const NAME: &'static str;
+    /// The struct's meaning.
+    const DOC: &'static str;
+    /// The fields, in order.
+    const FIELDS: &'static [Field];
+
+    /// The values in SI units.
+    fn to_array(&self) -> Self::Array;
+    /// From values in SI units, one by one.
+    fn from_fn(value: impl FnMut(usize) -> f64) -> Self;
+
+    /// From values in SI units; missing ones become not-a-number.
+    #[must_use]
+    fn from_slice(values: &[f64]) -> Self {
+        Self::from_fn(|i| values.get(i).copied().unwrap_or(f64::NAN))
+    }
+    /// The defaults, and not-a-number where a value must be given: the start of a struct update.
+    #[must_use]
+    fn unset() -> Self {
+        Self::from_fn(|i| Self::FIELDS[i].default)
+    }
+    /// From names and texts such as `("oxygen_dry", "4.6 %")`.
+    ///
+    /// # Errors
+    /// Unknown names (with the nearest), unreadable texts, wrong units or bases.
+    fn read<'a>(pairs: impl IntoIterator<Item = (&'a str, &'a str)>) -> Result<Self, Error> {
+        let mut values = Self::unset().to_array();
+        for (name, text) in pairs {
+            let (i, field) = find(Self::FIELDS, name)?;
+            values.as_mut()[i] = field.read(text)?;
+        }
+        Ok(Self::from_slice(values.as_ref()))
+    }
+}
+
+/// The place of `name` among `fields`.
+pub(crate) fn find(fields: &'static [Field], name: &str) -> Result<(usize, &'static Field), Error> {
+    fields.iter().enumerate().find(|(_, f)| f.name == name).ok_or_else(|| Error::unknown_name("field", name, fields.iter().map(|f| f.name)))
+}
+
+impl Field {
+    /// Reads a value of this field as people write it, to SI.
+    ///
+    /// # Errors
+    /// See [`crate::quantity::parse`].
+    pub fn read(&self, text: &str) -> Result<f64, Error> {
+        // A fraction written without % or ppm is a guess, unless the field is a plain number.
+        let bare = text.trim();
+        let shown_as_number = self.unit.symbol.is_empty();
+        if !shown_as_number && self.kind.dimension == [0; 7] && bare.parse::<f64>().is_ok() {
+            return Err(Error::unit_missing(self.name, bare, &self.kind, &self.example()));
+        }
+        crate::quantity::read(self.name, text, &self.kind, &self.example())
+    }
+
+    /// How a value of this field is written, for messages and forms.
+    #[must_use]
+    pub fn example(&self) -> alloc::string::String {
+        let middle = |low: f64, high: f64| (low.is_finite() && high.is_finite()).then_some((low + high) / 2.0);
+        let si = if self.default.is_nan() {
+            middle(self.usual_minimum, self.usual_maximum).or(middle(self.minimum, self.maximum)).unwrap_or(1.0)
+        } else {
+            self.default
+        };
+        crate::quantity::quantity_text(si, self.unit, 3)
+    }
+
+    /// The value as text in the field's unit, or what its absence means.
+    #[must_use]
+    pub fn show(&self, si: f64, digits: usize) -> alloc::string::String {
+        if si.is_nan() && !self.absent.is_empty() { self.absent.into() } else { crate::quantity::quantity_text(si, self.unit, digits) }
+    }
+}

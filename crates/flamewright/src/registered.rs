@@ -1,0 +1,11 @@
+//! The one list of calculations. A line here puts a calculation on every face.
+
+/// Hands the list of all calculations to the macro `$then`.
+#[macro_export]
+macro_rules! for_each_calculation {
+    ($then:ident) => {
+        $then! {
+            $crate::water::LiquidWater,
+        }
+    };
+}
