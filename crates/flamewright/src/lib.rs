@@ -24,4 +24,5 @@ pub mod air;
 pub mod convection;
 pub mod fuel;
 pub mod material;
+pub mod supply;
 pub mod water;
