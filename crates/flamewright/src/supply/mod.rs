@@ -1,5 +1,6 @@
 //! Gas from the meter to the burner: pressure in the pipes, injectors, tightness and purging.
 
+pub mod branches;
 pub mod pipe_flow;
 pub mod viscosity;
 
