@@ -63,7 +63,7 @@ fn doc_of(attributes: &[Attribute]) -> String {
     lines.join(" ")
 }
 
-pub fn expand(item: TokenStream) -> Result<TokenStream> {
+pub(crate) fn expand(item: TokenStream) -> Result<TokenStream> {
     let mut item: ItemStruct = syn::parse2(item)?;
     let name = item.ident.clone();
     let name_text = name.to_string();

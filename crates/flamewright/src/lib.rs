@@ -9,12 +9,18 @@ extern crate std;
 pub use error::{Error, ErrorKind};
 pub use uom;
 
+/// The version of this library, which goes with every result.
+pub const VERSION: &str = env!("CARGO_PKG_VERSION");
+
 pub mod calculation;
 pub mod catalogue;
+pub mod describe;
 pub(crate) mod math;
 pub mod node;
 pub mod quantity;
 pub mod record;
+#[cfg(feature = "text")]
+pub mod text;
 pub mod working;
 
 mod error;

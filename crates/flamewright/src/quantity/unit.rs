@@ -10,7 +10,7 @@ use alloc::string::{String, ToString};
 pub type Dimension = [i8; 7];
 
 /// The dimension of a plain number.
-pub const NUMBER: Dimension = [0; 7];
+pub(crate) const NUMBER: Dimension = [0; 7];
 pub(crate) const LENGTH: Dimension = [1, 0, 0, 0, 0, 0, 0];
 pub(crate) const AREA: Dimension = [2, 0, 0, 0, 0, 0, 0];
 pub(crate) const VOLUME: Dimension = [3, 0, 0, 0, 0, 0, 0];

@@ -1,0 +1,95 @@
+//! The catalogue as a tree of plain values: enough to drive a form, a stub or a table of documentation.
+
+use crate::calculation::{Form, Setting, Severity};
+use crate::catalogue::{CATALOGUE, Entry};
+use crate::node::Node;
+use crate::record::Field;
+use alloc::vec::Vec;
+
+/// Every calculation with its inputs, outputs, settings, rules and sources.
+#[must_use]
+pub fn catalogue() -> Node {
+    Node::List(CATALOGUE.iter().map(|entry| calculation(*entry)).collect())
+}
+
+/// One calculation.
+#[must_use]
+pub fn calculation(entry: &dyn Entry) -> Node {
+    let info = entry.info();
+    let rules = entry.rules().iter().map(|rule| {
+        let severity = match rule.severity {
+            Severity::Refuse => "refuse",
+            Severity::Notice => "notice",
+        };
+        Node::from([("code", rule.code), ("severity", severity), ("field", rule.field), ("text", rule.text)])
+    });
+    let sources = info.sources.iter().map(|s| Node::from([("citation", s.citation), ("covers", s.covers)]));
+    Node::from([
+        ("name", Node::from(info.name)),
+        ("title", info.title.into()),
+        ("summary", info.summary.into()),
+        ("settings", Node::List(entry.settings().iter().map(setting).collect())),
+        ("inputs", Node::List(entry.inputs().iter().map(field).collect())),
+        ("outputs", Node::List(entry.outputs().iter().map(field).collect())),
+        ("rules", Node::List(rules.collect())),
+        ("sources", Node::List(sources.collect())),
+        ("accuracy", info.accuracy.into()),
+        ("checked_against", info.checked_against.into()),
+        ("cautions", Node::List(info.cautions.iter().map(|&c| c.into()).collect())),
+    ])
+}
+
+/// One field: meaning, symbol, unit, dimension, basis, ranges in the field's unit and in SI.
+#[must_use]
+pub fn field(field: &Field) -> Node {
+    let shown = |si: f64| if si.is_finite() { Node::Number(field.unit.from_si(si)) } else { Node::Null };
+    let dimension = field.kind.dimension.iter().map(|&e| Node::Number(f64::from(e))).collect();
+    Node::from([
+        ("name", Node::from(field.name)),
+        ("symbol", field.symbol.into()),
+        ("doc", field.doc.into()),
+        ("unit", field.unit.symbol.into()),
+        ("unit_factor", field.unit.factor.into()),
+        ("unit_offset", field.unit.offset.into()),
+        ("quantity", field.kind.name.into()),
+        ("basis", field.kind.basis.word().into()),
+        ("dimension", Node::List(dimension)),
+        ("si_unit", field.kind.si_name.into()),
+        ("minimum", shown(field.minimum)),
+        ("maximum", shown(field.maximum)),
+        ("usual_minimum", shown(field.usual_minimum)),
+        ("usual_maximum", shown(field.usual_maximum)),
+        ("default", shown(field.default)),
+        ("absent", field.absent.into()),
+        ("example", Node::Text(field.example())),
+    ])
+}
+
+/// One setting: meaning, form, choices, default.
+#[must_use]
+pub fn setting(setting: &Setting) -> Node {
+    let mut node = Vec::from([("name".into(), Node::from(setting.name)), ("doc".into(), setting.doc.into())]);
+    let form = match setting.form {
+        Form::Choice(words) => {
+            node.push(("choices".into(), Node::List(words.iter().map(|&w| w.into()).collect())));
+            "choice"
+        }
+        Form::Text => "text",
+        Form::Fuel => "fuel",
+        Form::Quantity(kind, unit) | Form::Quantities(kind, unit) => {
+            node.push(("quantity".into(), kind.name.into()));
+            node.push(("basis".into(), kind.basis.word().into()));
+            node.push(("unit".into(), unit.symbol.into()));
+            if matches!(setting.form, Form::Quantity(..)) { "quantity" } else { "quantities" }
+        }
+        Form::Flag => "flag",
+        Form::Records(fields) => {
+            node.push(("fields".into(), Node::List(fields.iter().map(field).collect())));
+            "records"
+        }
+        Form::Structure => "structure",
+    };
+    node.push(("form".into(), form.into()));
+    node.push(("default".into(), setting.default.map_or(Node::Null, Node::from)));
+    Node::Table(node)
+}
