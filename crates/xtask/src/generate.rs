@@ -1,0 +1,34 @@
+//! The generated files: each is made from the catalogue, checked in, and proved fresh by a check.
+
+use super::steps::{Outcome, root};
+use std::fs;
+use std::path::PathBuf;
+
+/// One generated file: its place below the root, and what makes its text.
+type Generated = (&'static str, fn() -> Result<String, String>);
+
+const FILES: &[Generated] = &[];
+
+fn place(file: &str) -> PathBuf {
+    root().join(file)
+}
+
+pub(crate) fn write() -> Outcome {
+    for (file, make) in FILES {
+        let text = make()?;
+        fs::write(place(file), text).map_err(|e| format!("{file}: {e}"))?;
+        println!("wrote {file}");
+    }
+    Ok(())
+}
+
+pub(crate) fn check() -> Outcome {
+    for (file, make) in FILES {
+        let kept = fs::read_to_string(place(file)).map_err(|e| format!("{file}: {e}"))?;
+        if kept != make()? {
+            return Err(format!("{file} is not fresh: run `cargo xtask generate` and keep what it writes"));
+        }
+    }
+    println!("{} generated files are fresh", FILES.len());
+    Ok(())
+}

@@ -1,0 +1,32 @@
+//! `cargo xtask test` runs every check there is; `cargo xtask generate` writes the generated files.
+
+mod generate;
+mod steps;
+
+use std::process::ExitCode;
+
+const HELP: &str = "cargo xtask test              every check: style, Rust, C, Python, generated files
+cargo xtask test rust|c|python  the checks of one language
+cargo xtask generate          write the generated files
+cargo xtask check-generated   fail if a generated file is not what `generate` would write";
+
+fn main() -> ExitCode {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let outcome = match words.as_slice() {
+        ["test"] => steps::all(),
+        ["test", "rust"] => steps::rust(),
+        ["test", "c"] => steps::c(),
+        ["test", "python"] => steps::python(),
+        ["generate"] => generate::write(),
+        ["check-generated"] => generate::check(),
+        _ => Err(HELP.to_owned()),
+    };
+    match outcome {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(why) => {
+            eprintln!("{why}");
+            ExitCode::FAILURE
+        }
+    }
+}

@@ -1,0 +1,52 @@
+//! The checks, one after the other; the first that fails ends the run.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::time::Instant;
+
+pub(crate) type Outcome = Result<(), String>;
+
+/// The root of the repository.
+pub(crate) fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").components().collect()
+}
+
+/// Runs `program` in the root (or `folder` below it) and fails unless it succeeds.
+pub(crate) fn run(folder: &str, program: impl AsRef<std::ffi::OsStr>, arguments: &[&str]) -> Outcome {
+    let name = format!("{} {}", Path::new(program.as_ref()).display(), arguments.join(" "));
+    println!("==> {name}");
+    let started = Instant::now();
+    let status = Command::new(&program)
+        .args(arguments)
+        .current_dir(root().join(folder))
+        .env_remove("RUSTUP_TOOLCHAIN_FORCE")
+        .status()
+        .map_err(|e| format!("{name}: cannot be started: {e}"))?;
+    println!("    {:.1} s", started.elapsed().as_secs_f64());
+    if status.success() { Ok(()) } else { Err(format!("{name}: failed ({status})")) }
+}
+
+pub(crate) fn all() -> Outcome {
+    rust()?;
+    c()?;
+    python()?;
+    println!("every check passed");
+    Ok(())
+}
+
+pub(crate) fn rust() -> Outcome {
+    run("", "cargo", &["fmt", "--all", "--check"])?;
+    run("", "cargo", &["clippy", "--workspace", "--all-targets", "--locked", "--", "-D", "warnings"])?;
+    run("", "cargo", &["test", "--workspace", "--locked"])?;
+    run("", "cargo", &["doc", "--workspace", "--no-deps", "--locked"])?;
+    run("", "cargo", &["check", "-p", "flamewright", "--no-default-features", "--locked"])?;
+    super::generate::check()
+}
+
+pub(crate) fn c() -> Outcome {
+    Ok(())
+}
+
+pub(crate) fn python() -> Outcome {
+    Ok(())
+}
