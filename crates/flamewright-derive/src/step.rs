@@ -50,16 +50,19 @@ pub(crate) fn expand(input: TokenStream) -> Result<TokenStream> {
         None => quote!(::core::option::Option::None),
     };
     let spelled = name.to_string();
+    // The name is bound last: until then the leaves of `let x = x + y` still hold what was put in.
+    let computed = Ident::new("computed", proc_macro2::Span::mixed_site());
     Ok(quote! {
-        let #name #kind = #body;
+        let #computed #kind = #body;
         if ::flamewright::working::is_on(&*#working) {
             #[allow(unused_imports)]
             use ::flamewright::working::{Formula as __Formula, Function as __Function};
             const __FORM: &__Formula = &#form;
             ::flamewright::working::Working::step(&mut *#working, ::flamewright::working::Step::new(
-                #spelled, #symbol, __FORM, [#(#leaves),*], &#name, #unit, #source,
+                #spelled, #symbol, __FORM, [#(#leaves),*], &#computed, #unit, #source,
             ));
         }
+        let #name = #computed;
     })
 }
 
@@ -94,7 +97,7 @@ impl Leaves {
 
     fn named(&mut self, name: &Name, value: impl ToTokens) -> TokenStream {
         let Name { spelled, field } = name;
-        self.leaf(quote!(::flamewright::working::Leaf::new(#spelled, #field, &#value)))
+        self.leaf(quote!(::flamewright::working::Leaf::new(#spelled, #field, &(#value))))
     }
 
     fn walk(&mut self, expression: &Expr) -> Result<TokenStream> {
@@ -152,7 +155,7 @@ impl Leaves {
         match name_of(inner) {
             Some(Name { spelled, field }) => {
                 let probe = probe(inner);
-                Ok(self.leaf(quote!(::flamewright::working::Leaf::bared(#spelled, #field, #probe, &#whole))))
+                Ok(self.leaf(quote!(::flamewright::working::Leaf::bared(#spelled, #field, #probe, &(#whole)))))
             }
             None => self.walk(inner),
         }
@@ -164,16 +167,18 @@ impl Leaves {
         if let Some(generics) = &call.turbofish {
             return match (method.as_str(), generics.args.first()) {
                 ("get", Some(GenericArgument::Type(Type::Path(unit)))) if arguments.is_empty() && is_coherent(&unit.path) => self.bared(&call.receiver, whole),
-                // A number taken in a unit of its own is not the quantity; it is shown as the bare number it is.
-                ("get", _) => match name_of(&call.receiver) {
-                    Some(name) => Ok(self.named(&name, whole)),
+                // A number taken in a unit of its own is not the quantity, and its symbol says so.
+                ("get", Some(GenericArgument::Type(unit))) if arguments.is_empty() => match name_of(&call.receiver) {
+                    Some(Name { spelled, field }) => Ok(self.leaf(quote!(
+                        ::flamewright::working::Leaf::measured(#spelled, #field, &(#whole), ::flamewright::working::abbreviation::<#unit>())
+                    ))),
                     None => Err(unshowable(whole)),
                 },
                 _ => self.opaque(&method, &[&[&*call.receiver], &arguments[..]].concat(), whole),
             };
         }
         match (method.as_str(), &arguments[..]) {
-            ("get" | "si" | "value" | "into" | "clone", []) => self.bared(&call.receiver, whole),
+            ("get" | "si" | "plain" | "value" | "into" | "clone", []) => self.bared(&call.receiver, whole),
             ("recip", []) => {
                 let inner = self.walk(&call.receiver)?;
                 Ok(quote!(__Formula::Quotient(&__Formula::Number(1.0), &#inner)))
@@ -207,7 +212,7 @@ impl Leaves {
             }
         }
         if let [inner] = arguments[..] {
-            if name.starts_with(char::is_uppercase) || matches!(name.as_str(), "new" | "from" | "from_si") {
+            if name.starts_with(char::is_uppercase) || matches!(name.as_str(), "new" | "from" | "from_si" | "of") {
                 return self.wrapped(inner, &last.arguments, whole);
             }
         }
@@ -223,7 +228,7 @@ impl Leaves {
             _ => true,
         };
         match (inner, name_of(inner)) {
-            (Expr::Lit(_), _) => Ok(self.leaf(quote!(::flamewright::working::Leaf::new("", false, &#whole)))),
+            (Expr::Lit(_), _) => Ok(self.leaf(quote!(::flamewright::working::Leaf::new("", false, &(#whole))))),
             (_, Some(name)) => Ok(self.named(&name, whole)),
             _ if coherent => self.walk(inner),
             _ => Err(unshowable(whole)),
@@ -262,7 +267,7 @@ impl Leaves {
             .filter(|argument| !is_bare_self(argument))
             .map(|argument| self.argument(argument))
             .collect::<Result<Vec<_>>>()?;
-        let index = self.number(quote!(::flamewright::working::Leaf::new(#name, false, &#whole)));
+        let index = self.number(quote!(::flamewright::working::Leaf::new(#name, false, &(#whole))));
         Ok(quote!(__Formula::Call(#index, &[#(#forms),*])))
     }
 
@@ -286,7 +291,7 @@ impl Leaves {
 fn probe(expression: &Expr) -> TokenStream {
     quote!({
         use ::flamewright::working::{ProbeOther as _, ProbeShown as _};
-        (&::flamewright::working::Probe(&#expression)).probe()
+        (&::flamewright::working::Probe(&(#expression))).probe()
     })
 }
 

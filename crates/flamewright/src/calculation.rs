@@ -8,7 +8,7 @@ use crate::error::Error;
 use crate::node::Node;
 use crate::quantity::{Kind, Unit, Value, quantity_text};
 use crate::record::{Field, Record};
-use crate::working::{Silent, Step, Steps, Working};
+use crate::working::{Known, Silent, Step, Steps, Working};
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -376,7 +376,9 @@ pub trait Calculation: Context {
     /// # Errors
     /// As [`evaluate`](Self::evaluate).
     fn steps(&self, input: &Self::Input) -> Result<Vec<Step>, Error> {
-        let mut steps = Steps::new(Self::Input::FIELDS.iter().map(|f| (f.name, f.symbol)));
+        let values = input.to_array();
+        let fields = Self::Input::FIELDS.iter().zip(values.as_ref());
+        let mut steps = Steps::new(fields.map(|(f, v)| Known { name: f.name, symbol: f.symbol, unit: Some(*f.unit), value: Some(*v) }));
         self.evaluate_with(input, &mut steps)?;
         Ok(steps.steps().to_vec())
     }

@@ -27,6 +27,7 @@ use uom::typenum::Integer;
 
 use crate::math;
 use crate::quantity::Unit;
+use crate::quantity::unit::NUMBER;
 
 /// Computes one line of a sum and, if the working is wanted, records it.
 ///
@@ -51,8 +52,6 @@ use crate::quantity::Unit;
 pub use flamewright_derive::step;
 
 pub use crate::quantity::Dimension;
-
-const DIMENSIONLESS: Dimension = [0; 7];
 
 /// Where the steps of a sum go.
 pub trait Working {
@@ -88,11 +87,11 @@ pub trait Shown {
 macro_rules! plain_numbers {
     ($($number:ty),*) => { $(impl Shown for $number {
         fn shown(&self) -> (f64, Dimension) {
-            (*self as f64, DIMENSIONLESS)
+            (*self as f64, NUMBER)
         }
     })* };
 }
-plain_numbers!(f64, f32, i32, u8, u16, u32, u64, usize);
+plain_numbers!(f64, i32, u8, u16, u32, u64, usize);
 
 impl<T: Shown + ?Sized> Shown for &T {
     fn shown(&self) -> (f64, Dimension) {
@@ -108,6 +107,12 @@ where
         let dimension = [D::L::I8, D::M::I8, D::T::I8, D::I::I8, D::Th::I8, D::N::I8, D::J::I8];
         (self.value, dimension)
     }
+}
+
+/// How uom writes a unit.
+#[doc(hidden)]
+pub fn abbreviation<U: uom::si::Unit>() -> &'static str {
+    U::abbreviation()
 }
 
 /// Asks whether a value is [`Shown`] without requiring it.
@@ -234,6 +239,8 @@ pub struct Leaf {
     symbol: Option<Cow<'static, str>>,
     value: Option<(f64, Dimension)>,
     unit: Option<Unit>,
+    /// The unit whose bare number stands in the formula instead of the quantity.
+    measured_in: Option<&'static str>,
 }
 
 #[doc(hidden)]
@@ -247,7 +254,11 @@ impl Leaf {
     }
 
     pub fn probed(name: &'static str, field: bool, value: Option<(f64, Dimension)>) -> Self {
-        Self { name: Cow::Borrowed(name), field, symbol: None, value, unit: None }
+        Self { name: Cow::Borrowed(name), field, symbol: None, value, unit: None, measured_in: None }
+    }
+
+    pub fn measured(name: &'static str, field: bool, number: &(impl Shown + ?Sized), unit: &'static str) -> Self {
+        Self { measured_in: Some(unit), ..Self::new(name, field, number) }
     }
 }
 
@@ -257,8 +268,25 @@ impl Leaf {
         &self.name
     }
 
-    /// The symbol, as LaTeX.
-    pub fn symbol_latex(&self) -> Cow<'_, str> {
+    /// The symbol in plain text. That of a number taken in a unit of its own is `{T}_°C`, as in ISO 80000-1.
+    pub fn symbol(&self) -> String {
+        let symbol = plain_symbol(&self.quantity());
+        match self.measured_in {
+            Some(unit) => format!("{{{symbol}}}_{unit}"),
+            None => symbol,
+        }
+    }
+
+    /// The symbol as LaTeX.
+    pub fn symbol_latex(&self) -> String {
+        let symbol = self.quantity();
+        match self.measured_in {
+            Some(unit) => format!("\\{{{symbol}\\}}_{{{}}}", unit_latex(unit)),
+            None => symbol.into_owned(),
+        }
+    }
+
+    fn quantity(&self) -> Cow<'_, str> {
         match &self.symbol {
             Some(symbol) => Cow::Borrowed(symbol),
             None => Cow::Owned(spelled_out(&self.name)),
@@ -268,6 +296,11 @@ impl Leaf {
     /// The value in coherent SI units; none for an object that is not a number, such as a fuel.
     pub fn value(&self) -> Option<f64> {
         self.value.map(|(value, _)| value)
+    }
+
+    /// The value with its unit in plain text, empty for an object that is not a number.
+    pub fn shown(&self) -> String {
+        self.value.map_or_else(String::new, |(value, dimension)| with_unit(value, FIGURES_PUT_IN, &coherent_unit(dimension, self.unit), false).text)
     }
 }
 
@@ -323,7 +356,7 @@ impl Step {
         let (value, dimension) = value.shown();
         // A kernel on bare SI numbers says by its display unit what it computed.
         let dimension = match unit {
-            Some(unit) if dimension == DIMENSIONLESS => unit.dimension,
+            Some(unit) if dimension == NUMBER => unit.dimension,
             _ => dimension,
         };
         Self { name, symbol, form, leaves: leaves.into(), value, dimension, unit, source }
@@ -364,6 +397,16 @@ impl Step {
         self.dimension
     }
 
+    /// The coherent SI unit of the result in plain text, empty for a bare number.
+    pub fn unit(&self) -> Cow<'static, str> {
+        coherent_unit(self.dimension, self.unit)
+    }
+
+    /// The unit in which the result is shown beside its SI value.
+    pub fn display_unit(&self) -> Option<Unit> {
+        self.unit
+    }
+
     /// Where the formula comes from.
     pub fn source(&self) -> &'static str {
         self.source
@@ -401,10 +444,10 @@ impl Step {
     }
 
     fn result_in(&self, latex: bool) -> String {
-        let coherent = coherent_unit(self.dimension, self.unit);
+        let coherent = self.unit();
         let mut text = with_unit(self.value, RESULT_FIGURES, &coherent, latex).text;
         if let Some(unit) = self.unit.filter(|unit| unit.symbol != coherent) {
-            let shown = with_unit((self.value - unit.offset) / unit.factor, RESULT_FIGURES, unit.symbol, latex).text;
+            let shown = with_unit(unit.from_si(self.value), RESULT_FIGURES, unit.symbol, latex).text;
             text += &if latex { format!("\\quad\\left({shown}\\right)") } else { format!(" ({shown})") };
         }
         text
@@ -451,7 +494,7 @@ impl Step {
         } else {
             alloc::vec![self.formula(), self.substituted(), self.result()]
         };
-        let lone = with_unit(self.value, RESULT_FIGURES, &coherent_unit(self.dimension, self.unit), latex).text;
+        let lone = with_unit(self.value, RESULT_FIGURES, &self.unit(), latex).text;
         if parts.get(1) == Some(&lone) {
             parts.remove(1);
         }
@@ -572,8 +615,7 @@ impl Writer<'_> {
     }
 
     fn symbol(&self, leaf: &Leaf) -> String {
-        let symbol = leaf.symbol_latex();
-        if self.latex { symbol.into_owned() } else { plain_symbol(&symbol) }
+        if self.latex { leaf.symbol_latex() } else { leaf.symbol() }
     }
 
     fn call(&self, index: usize, arguments: &[Formula]) -> Written {
@@ -640,7 +682,7 @@ fn with_unit(value: f64, figures: usize, unit: &str, latex: bool) -> Written {
 }
 
 /// The coherent SI units that have a name or a usual spelling.
-const COHERENT: [(&str, Dimension); 40] = [
+const COHERENT: [(&str, Dimension); 37] = [
     ("Pa", [-1, 1, -2, 0, 0, 0, 0]),
     ("W", [2, 1, -3, 0, 0, 0, 0]),
     ("J", [2, 1, -2, 0, 0, 0, 0]),
@@ -653,9 +695,6 @@ const COHERENT: [(&str, Dimension); 40] = [
     ("m/s²", [1, 0, -2, 0, 0, 0, 0]),
     ("m²/s", [2, 0, -1, 0, 0, 0, 0]),
     ("m³/s", [3, 0, -1, 0, 0, 0, 0]),
-    ("1/s", [0, 0, -1, 0, 0, 0, 0]),
-    ("1/m", [-1, 0, 0, 0, 0, 0, 0]),
-    ("1/K", [0, 0, 0, 0, -1, 0, 0]),
     ("K/s", [0, 0, -1, 0, 1, 0, 0]),
     ("K/m", [-1, 0, 0, 0, 1, 0, 0]),
     ("kg/s", [0, 1, -1, 0, 0, 0, 0]),
@@ -825,6 +864,9 @@ const ACCENTS: [(&str, char); 7] = [
     ("vec", '\u{20d7}'),
 ];
 
+/// LaTeX commands that change only how their argument looks.
+const LAYOUT: [&str; 9] = ["mathrm", "mathit", "mathbf", "mathsf", "text", "operatorname", "left", "right", "rm"];
+
 /// The plain text of a symbol written in LaTeX: `\dot V_{ref}` is `V̇_ref`, `x_{O_2}` is `x_O2`.
 pub fn plain_symbol(latex: &str) -> String {
     let mut text = String::new();
@@ -851,6 +893,8 @@ pub fn plain_symbol(latex: &str) -> String {
                     accent = Some(*mark);
                 } else if let Some((_, plain)) = LETTERS.iter().find(|(name, _)| *name == command) {
                     put(plain, &mut accent);
+                } else if !LAYOUT.contains(&command.as_str()) {
+                    put(&command, &mut accent);
                 }
             }
             '{' => depth += 1,
@@ -873,7 +917,7 @@ pub struct Known {
     pub symbol: &'static str,
     /// The unit it is usually given in.
     pub unit: Option<Unit>,
-    /// Its value in coherent SI units: a bare number of the same name and value is taken for it and gets its unit.
+    /// Its value in coherent SI units. Given, only a name of that value is taken for it, and a bare number gets its unit.
     pub value: Option<f64>,
 }
 
@@ -912,11 +956,17 @@ impl Steps {
         format!("\\begin{{align*}}\n{}\n\\end{{align*}}\n", lines.join(" \\\\\n"))
     }
 
-    /// The latest thing of that name: a field of the record is meant behind a dot, a step otherwise.
+    /// The latest thing of that name and value: a field of the record is meant behind a dot, a step
+    /// otherwise. A name that was given another value since is not the same thing any more.
     fn find(&self, leaf: &Leaf, name: &str) -> Option<Known> {
-        let field = || self.known.iter().find(|known| known.name == name).copied();
+        let whole = name == leaf.name && leaf.measured_in.is_none();
+        let same = |known: Option<f64>| match (known, leaf.value()) {
+            (Some(known), Some(value)) if whole => known.to_bits() == value.to_bits() || (known.is_nan() && value.is_nan()),
+            _ => true,
+        };
+        let field = || self.known.iter().find(|known| known.name == name && same(known.value)).copied();
         let step = || {
-            let step = self.steps.iter().rev().find(|step| step.name == name)?;
+            let step = self.steps.iter().rev().find(|step| step.name == name && same(Some(step.value)))?;
             Some(Known { name: step.name, symbol: step.symbol, unit: step.unit, value: Some(step.value) })
         };
         if leaf.field { field().or_else(step) } else { step().or_else(field) }
@@ -936,7 +986,7 @@ impl Working for Steps {
             });
             leaf.unit = known.unit;
             if let (Some((value, dimension)), Some(known_value), Some(unit)) = (&mut leaf.value, known.value, known.unit) {
-                if *dimension == DIMENSIONLESS && value.to_bits() == known_value.to_bits() {
+                if *dimension == NUMBER && leaf.measured_in.is_none() && value.to_bits() == known_value.to_bits() {
                     *dimension = unit.dimension;
                 }
             }
