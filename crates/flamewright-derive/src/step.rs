@@ -4,10 +4,13 @@
 //! evaluated again only when the working is wanted, so the silent form is the bare `let`.
 
 use proc_macro2::TokenStream;
-use quote::{quote, ToTokens};
+use quote::{ToTokens, quote};
 use syn::parse::{Parse, ParseStream};
 use syn::spanned::Spanned;
-use syn::{BinOp, Error, Expr, ExprCall, ExprMethodCall, GenericArgument, Ident, Lit, LitStr, Member, Path, PathArguments, Result, Token, Type, UnOp};
+use syn::{
+    BinOp, Error, Expr, ExprCall, ExprMethodCall, GenericArgument, Ident, Lit, LitStr, Member, Path, PathArguments, Result, Token, Type,
+    UnOp,
+};
 
 /// `working, let name: "symbol" [as Type] [in UNIT] = body, source`
 struct Step {
@@ -166,7 +169,9 @@ impl Leaves {
         let arguments: Vec<&Expr> = call.args.iter().collect();
         if let Some(generics) = &call.turbofish {
             return match (method.as_str(), generics.args.first()) {
-                ("get", Some(GenericArgument::Type(Type::Path(unit)))) if arguments.is_empty() && is_coherent(&unit.path) => self.bared(&call.receiver, whole),
+                ("get", Some(GenericArgument::Type(Type::Path(unit)))) if arguments.is_empty() && is_coherent(&unit.path) => {
+                    self.bared(&call.receiver, whole)
+                }
                 // A number taken in a unit of its own is not the quantity, and its symbol says so.
                 ("get", Some(GenericArgument::Type(unit))) if arguments.is_empty() => match name_of(&call.receiver) {
                     Some(Name { spelled, field }) => Ok(self.leaf(quote!(
@@ -310,7 +315,9 @@ fn name_of(expression: &Expr) -> Option<Name> {
         Expr::Field(field) => match &field.member {
             Member::Named(member) if member != "value" => Some(Name { spelled: member.to_string(), field: true }),
             Member::Named(_) => None,
-            Member::Unnamed(index) => name_of(&field.base).map(|base| Name { spelled: format!("{}[{}]", base.spelled, index.index), field: true }),
+            Member::Unnamed(index) => {
+                name_of(&field.base).map(|base| Name { spelled: format!("{}[{}]", base.spelled, index.index), field: true })
+            }
         },
         Expr::Index(index) => {
             let base = name_of(&index.expr)?;
@@ -366,7 +373,8 @@ fn whole_number(expression: &Expr) -> Option<f64> {
 /// number the rest of the shown line is in.
 fn is_coherent(unit: &Path) -> bool {
     const WORDS: [&str; 17] = [
-        "meter", "second", "kilogram", "kelvin", "pascal", "watt", "joule", "newton", "mole", "ampere", "volt", "ohm", "ratio", "radian", "square", "cubic", "per",
+        "meter", "second", "kilogram", "kelvin", "pascal", "watt", "joule", "newton", "mole", "ampere", "volt", "ohm", "ratio", "radian",
+        "square", "cubic", "per",
     ];
     unit.segments.last().is_some_and(|last| last.ident.to_string().split('_').all(|word| WORDS.contains(&word)))
 }

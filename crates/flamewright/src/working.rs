@@ -78,7 +78,10 @@ pub const fn is_on<W: Working>(_: &W) -> bool {
 }
 
 /// A value that can be written down: a number in coherent SI units, and its dimension.
-#[diagnostic::on_unimplemented(message = "`{Self}` is not a number or a quantity, so a step cannot show it", label = "stands in a step as a number")]
+#[diagnostic::on_unimplemented(
+    message = "`{Self}` is not a number or a quantity, so a step cannot show it",
+    label = "stands in a step as a number"
+)]
 pub trait Shown {
     /// The value in the coherent SI unit of its dimension.
     fn shown(&self) -> (f64, Dimension);
@@ -300,7 +303,9 @@ impl Leaf {
 
     /// The value with its unit in plain text, empty for an object that is not a number.
     pub fn shown(&self) -> String {
-        self.value.map_or_else(String::new, |(value, dimension)| with_unit(value, FIGURES_PUT_IN, &coherent_unit(dimension, self.unit), false).text)
+        self.value.map_or_else(String::new, |(value, dimension)| {
+            with_unit(value, FIGURES_PUT_IN, &coherent_unit(dimension, self.unit), false).text
+        })
     }
 }
 
@@ -484,7 +489,11 @@ impl Step {
             let rounded = self.evaluate(self.form, &|value| format!("{value:.*e}", figures - 1).parse().unwrap_or(value));
             (rounded - exact).abs() <= 0.5e-6 * exact.abs()
         };
-        (FIGURES_PUT_IN..ALL_FIGURES).find(|figures| follows(*figures)).unwrap_or(if exact.is_finite() { ALL_FIGURES } else { FIGURES_PUT_IN })
+        (FIGURES_PUT_IN..ALL_FIGURES).find(|figures| follows(*figures)).unwrap_or(if exact.is_finite() {
+            ALL_FIGURES
+        } else {
+            FIGURES_PUT_IN
+        })
     }
 
     /// Formula, numbers and result without what merely repeats.

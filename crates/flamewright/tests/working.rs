@@ -5,12 +5,16 @@
 
 use flamewright::quantity::Unit;
 use flamewright::quantity::units::{DEGREE_CELSIUS, KILOWATT, MEGAJOULE_PER_CUBIC_METRE, PERCENT};
-use flamewright::working::{plain_symbol, step, unit_latex, Formula, Function, Known, Leaf, Silent, Step, Steps, Working};
-use uom::si::f64::{HeatCapacity, MassDensity, Power, Pressure, SpecificHeatCapacity, TemperatureInterval, ThermodynamicTemperature, Time, Volume, VolumeRate};
+use flamewright::working::{Formula, Function, Known, Leaf, Silent, Step, Steps, Working, plain_symbol, step, unit_latex};
+use uom::si::f64::{
+    HeatCapacity, MassDensity, Power, Pressure, SpecificHeatCapacity, TemperatureInterval, ThermodynamicTemperature, Time, Volume,
+    VolumeRate,
+};
 use uom::si::{
-    heat_capacity::joule_per_kelvin, mass_density::kilogram_per_cubic_meter, power::watt, pressure::pascal, specific_heat_capacity::joule_per_kilogram_kelvin,
-    temperature_interval::kelvin as kelvin_interval, thermodynamic_temperature::degree_celsius, thermodynamic_temperature::kelvin, time::second,
-    volume::cubic_meter, volume_rate::cubic_meter_per_second,
+    heat_capacity::joule_per_kelvin, mass_density::kilogram_per_cubic_meter, power::watt, pressure::pascal,
+    specific_heat_capacity::joule_per_kilogram_kelvin, temperature_interval::kelvin as kelvin_interval,
+    thermodynamic_temperature::degree_celsius, thermodynamic_temperature::kelvin, time::second, volume::cubic_meter,
+    volume_rate::cubic_meter_per_second,
 };
 
 /// Reads school arithmetic.
@@ -78,11 +82,16 @@ impl<'a> Reader<'a> {
         if self.take("^") {
             return base.powf(self.atom());
         }
-        let raised: String = self.rest.chars().map_while(|letter| "⁰¹²³⁴⁵⁶⁷⁸⁹".chars().position(|high| high == letter).map(|digit| digit.to_string())).collect();
+        let raised: String = self
+            .rest
+            .chars()
+            .map_while(|letter| "⁰¹²³⁴⁵⁶⁷⁸⁹".chars().position(|high| high == letter).map(|digit| digit.to_string()))
+            .collect();
         let minus = self.rest.strip_prefix('⁻');
         if let Some(rest) = minus {
             let digits: Vec<char> = rest.chars().take_while(|letter| "⁰¹²³⁴⁵⁶⁷⁸⁹".contains(*letter)).collect();
-            let exponent = digits.iter().fold(0, |number, digit| number * 10 + "⁰¹²³⁴⁵⁶⁷⁸⁹".chars().position(|high| high == *digit).unwrap());
+            let exponent =
+                digits.iter().fold(0, |number, digit| number * 10 + "⁰¹²³⁴⁵⁶⁷⁸⁹".chars().position(|high| high == *digit).unwrap());
             self.rest = &rest[digits.iter().map(|digit| digit.len_utf8()).sum()..];
             return base.powi(-(exponent as i32));
         }
@@ -94,7 +103,17 @@ impl<'a> Reader<'a> {
     }
 
     fn atom(&mut self) -> f64 {
-        for (name, function) in [("√(", f64::sqrt as fn(f64) -> f64), ("∛(", f64::cbrt), ("exp(", f64::exp), ("ln(", f64::ln), ("lg(", f64::log10), ("sin(", f64::sin), ("cos(", f64::cos), ("tanh(", f64::tanh), ("(", |x| x)] {
+        for (name, function) in [
+            ("√(", f64::sqrt as fn(f64) -> f64),
+            ("∛(", f64::cbrt),
+            ("exp(", f64::exp),
+            ("ln(", f64::ln),
+            ("lg(", f64::log10),
+            ("sin(", f64::sin),
+            ("cos(", f64::cos),
+            ("tanh(", f64::tanh),
+            ("(", |x| x),
+        ] {
             if self.take(name) {
                 let value = function(self.sum());
                 self.expect(")");
@@ -129,7 +148,9 @@ impl<'a> Reader<'a> {
             self.rest = rest;
             return number.parse().unwrap();
         }
-        let is_name = |letter: char| (letter.is_alphanumeric() && !"⁰¹²³⁴⁵⁶⁷⁸⁹".contains(letter)) || letter == '_' || ('\u{300}'..'\u{370}').contains(&letter);
+        let is_name = |letter: char| {
+            (letter.is_alphanumeric() && !"⁰¹²³⁴⁵⁶⁷⁸⁹".contains(letter)) || letter == '_' || ('\u{300}'..'\u{370}').contains(&letter)
+        };
         let end = self.rest.find(|letter: char| !is_name(letter)).unwrap_or(self.rest.len());
         assert!(end > 0, "expected a value before {:?}", self.rest);
         let (name, rest) = self.rest.split_at(end);
@@ -159,7 +180,21 @@ fn from_latex(latex: &str) -> String {
     let mut plain = String::new();
     let mut rest = latex;
     'next: while let Some(letter) = rest.chars().next() {
-        for (command, meaning) in [("\\left", ""), ("\\right", ""), ("\\cdot", "×"), ("\\times", "×"), ("\\,", " "), ("\\exp", "exp"), ("\\ln", "ln"), ("\\lg", "lg"), ("\\sin", "sin"), ("\\cos", "cos"), ("\\tanh", "tanh"), ("\\min", "min"), ("\\max", "max")] {
+        for (command, meaning) in [
+            ("\\left", ""),
+            ("\\right", ""),
+            ("\\cdot", "×"),
+            ("\\times", "×"),
+            ("\\,", " "),
+            ("\\exp", "exp"),
+            ("\\ln", "ln"),
+            ("\\lg", "lg"),
+            ("\\sin", "sin"),
+            ("\\cos", "cos"),
+            ("\\tanh", "tanh"),
+            ("\\min", "min"),
+            ("\\max", "max"),
+        ] {
             if let Some(after) = rest.strip_prefix(command) {
                 plain += meaning;
                 rest = after;
@@ -391,7 +426,8 @@ fn brackets_stand_where_any_tree_of_operations_needs_them() {
         let step = &steps.steps()[0];
         // Sums that cancel lose the figures the comparison needs; they say nothing of brackets.
         let spread = [1.0 + 1e-9, 1.0 - 1e-9].map(|factor| {
-            let leaves = [0, 1, 2, 3].map(|place| Leaf::new(SYMBOLS[place].0, false, &(values[place] * if place % 2 == 0 { factor } else { 1.0 })));
+            let leaves =
+                [0, 1, 2, 3].map(|place| Leaf::new(SYMBOLS[place].0, false, &(values[place] * if place % 2 == 0 { factor } else { 1.0 })));
             Step::new("y", "y", form, leaves, &0.0, None, "invented").recomputed()
         });
         if !step.value().is_finite() || step.value().abs() < 1e-9 || !spread.iter().all(|moved| agree(*moved, step.value(), 1e-6)) {
@@ -475,7 +511,8 @@ fn the_units_of_numbers_put_in_balance_those_of_the_result() {
     let time = Time::new::<second>(127.0);
     let extra = HeatCapacity::new::<joule_per_kelvin>(8_300.0);
     let pressure = Pressure::new::<pascal>(2100.0);
-    let working = &mut Steps::new([("density", "\\rho"), ("difference", "\\Delta\\vartheta"), ("content", "V"), ("heat", "c_p"), ("time", "t")]);
+    let working =
+        &mut Steps::new([("density", "\\rho"), ("difference", "\\Delta\\vartheta"), ("content", "V"), ("heat", "c_p"), ("time", "t")]);
     step!(working, let capacity: "C" = density * content * heat + extra, "definition");
     step!(working, let loss: "\\dot Q" in KILOWATT = capacity * difference / time, "definition");
     step!(working, let square: "v^2" = 2.0 * pressure / density, "Bernoulli");
@@ -489,7 +526,10 @@ fn the_units_of_numbers_put_in_balance_those_of_the_result() {
         let si = result.split(" (").next().unwrap();
         assert!(agree(put_in, Reader::read(si, &unit_value), 3e-6), "{} does not give {si}", step.substituted());
     }
-    assert_eq!(working.steps()[0].plain(), "C = ρ × V × c_p + extra = 983.2 kg/m³ × 0.0123 m³ × 4185 J/(kg·K) + 8300 J/K = 58910.7 J/K  [definition]");
+    assert_eq!(
+        working.steps()[0].plain(),
+        "C = ρ × V × c_p + extra = 983.2 kg/m³ × 0.0123 m³ × 4185 J/(kg·K) + 8300 J/K = 58910.7 J/K  [definition]"
+    );
     assert_eq!(working.steps()[1].formula(), "C × Δϑ / t");
     assert_eq!(working.steps()[2].substituted(), "2 × 2100 Pa / (983.2 kg/m³)");
     assert_eq!(working.steps()[4].unit(), "m⁸·kg·s⁻⁶·K⁻²");
@@ -528,17 +568,27 @@ impl Job {
 
 #[test]
 fn calls_getters_and_indices_are_shown_by_name_and_put_in_by_value() {
-    let mut steps = Steps::new([Known { name: "temperature", symbol: "T", unit: None, value: Some(343.15) }, ("steam", "x_{H_2O}").into(), ("limits", "\\theta").into()]);
+    let mut steps = Steps::new([
+        Known { name: "temperature", symbol: "T", unit: None, value: Some(343.15) },
+        ("steam", "x_{H_2O}").into(),
+        ("limits", "\\theta").into(),
+    ]);
     let job = Job { fuel: Fuel { dew: 300.0 } };
     job.sum(ThermodynamicTemperature::new::<kelvin>(343.15), 20.0, [1.0, 2.0], &mut steps);
     let shown = steps.plain();
     let lines: Vec<&str> = shown.lines().collect();
     assert_eq!(lines[0], "T_d = dew_point(fuel, x_H2O) = dew_point(fuel, 20) = 320 K (46.85 °C)  [invented]");
     assert_eq!(lines[1], "ΔT = T - T_d = 343.15 K - 320 K = 23.15  [invented]");
-    assert_eq!(lines[2], "s = (ΔT + correlation(fuel, 2 × x_H2O)) / (fixed(fuel) + θ_1) = (23.15 + 12000) / (300 + 2) = 39.8118 (3981.18 %)  [invented]");
+    assert_eq!(
+        lines[2],
+        "s = (ΔT + correlation(fuel, 2 × x_H2O)) / (fixed(fuel) + θ_1) = (23.15 + 12000) / (300 + 2) = 39.8118 (3981.18 %)  [invented]"
+    );
     assert_eq!(lines[3], "w = {T}_°C - T × 0.5 = 70 - 343.15 K × 0.5 = -101.575  [invented]");
     assert!(steps.steps().iter().all(|step| agree(step.recomputed(), step.value(), 1e-12)));
-    assert_eq!(steps.steps()[2].formula_latex(), "\\frac{\\Delta T + \\mathrm{correlation}\\left(\\mathrm{fuel}, 2 \\cdot x_{H_2O}\\right)}{\\mathrm{fixed}\\left(\\mathrm{fuel}\\right) + {\\theta}_{1}}");
+    assert_eq!(
+        steps.steps()[2].formula_latex(),
+        "\\frac{\\Delta T + \\mathrm{correlation}\\left(\\mathrm{fuel}, 2 \\cdot x_{H_2O}\\right)}{\\mathrm{fixed}\\left(\\mathrm{fuel}\\right) + {\\theta}_{1}}"
+    );
 }
 
 #[test]
@@ -603,12 +653,20 @@ fn symbols_and_units_have_a_plain_and_a_typeset_form() {
     ] {
         assert_eq!(plain_symbol(latex), plain, "{latex}");
     }
-    for (unit, latex) in [("m³/h", "\\mathrm{m^{3}/h}"), ("W·m⁻²·K⁻¹", "\\mathrm{W{\\cdot}m^{-2}{\\cdot}K^{-1}}"), ("%", "\\mathrm{\\%}"), ("°C", "\\mathrm{{}^{\\circ}C}")] {
+    for (unit, latex) in [
+        ("m³/h", "\\mathrm{m^{3}/h}"),
+        ("W·m⁻²·K⁻¹", "\\mathrm{W{\\cdot}m^{-2}{\\cdot}K^{-1}}"),
+        ("%", "\\mathrm{\\%}"),
+        ("°C", "\\mathrm{{}^{\\circ}C}"),
+    ] {
         assert_eq!(unit_latex(unit), latex);
     }
     let percent: Unit = PERCENT;
     let working = &mut Steps::default();
     step!(working, let half: "h" in percent = 0.5, "100 % & more_");
     assert_eq!(half, 0.5);
-    assert_eq!(working.latex(), "\\begin{align*}\nh &= 0.5 && \\text{100 \\% \\& more\\_} \\\\\n  &= 0.5\\quad\\left(50\\,\\mathrm{\\%}\\right)\n\\end{align*}\n");
+    assert_eq!(
+        working.latex(),
+        "\\begin{align*}\nh &= 0.5 && \\text{100 \\% \\& more\\_} \\\\\n  &= 0.5\\quad\\left(50\\,\\mathrm{\\%}\\right)\n\\end{align*}\n"
+    );
 }
