@@ -7,7 +7,7 @@ mod step;
 /// `flamewright::working::step`, where it is meant to be imported from.
 #[proc_macro]
 pub fn step(input: proc_macro::TokenStream) -> proc_macro::TokenStream {
-    step::expand(input.into()).unwrap_or_else(|error| error.into_compile_error()).into()
+    step::expand(input.into()).unwrap_or_else(syn::Error::into_compile_error).into()
 }
 
 /// Makes a struct of quantities a record, whose fields programs can read; described at
@@ -17,5 +17,5 @@ pub fn record(arguments: proc_macro::TokenStream, item: proc_macro::TokenStream)
     if !arguments.is_empty() {
         return quote::quote!(compile_error!("#[record] takes no arguments");).into();
     }
-    record::expand(item.into()).unwrap_or_else(|error| error.into_compile_error()).into()
+    record::expand(item.into()).unwrap_or_else(syn::Error::into_compile_error).into()
 }

@@ -48,10 +48,7 @@ pub(crate) fn expand(input: TokenStream) -> Result<TokenStream> {
     let form = leaves.walk(&body)?;
     let leaves = leaves.found.iter().map(|leaf| &leaf.record);
     let kind = kind.map(|kind| quote!(: #kind));
-    let unit = match unit {
-        Some(unit) => quote!(::core::option::Option::Some(#unit)),
-        None => quote!(::core::option::Option::None),
-    };
+    let unit = if let Some(unit) = unit { quote!(::core::option::Option::Some(#unit)) } else { quote!(::core::option::Option::None) };
     let spelled = name.to_string();
     // The name is bound last: until then the leaves of `let x = x + y` still hold what was put in.
     let computed = Ident::new("computed", proc_macro2::Span::mixed_site());
@@ -84,12 +81,11 @@ struct Leaves {
 impl Leaves {
     fn number(&mut self, record: TokenStream) -> usize {
         let key = record.to_string();
-        match self.found.iter().position(|leaf| leaf.key == key) {
-            Some(known) => known,
-            None => {
-                self.found.push(Leaf { key, record });
-                self.found.len() - 1
-            }
+        if let Some(known) = self.found.iter().position(|leaf| leaf.key == key) {
+            known
+        } else {
+            self.found.push(Leaf { key, record });
+            self.found.len() - 1
         }
     }
 
@@ -211,15 +207,15 @@ impl Leaves {
         let name = last.ident.to_string();
         let arguments: Vec<&Expr> = call.args.iter().collect();
         let within = path.path.segments.iter().rev().nth(1).map(|segment| segment.ident.to_string());
-        if matches!(within.as_deref(), Some("math" | "f64" | "libm")) {
-            if let Some(form) = self.elementary(&name, &arguments)? {
-                return Ok(form);
-            }
+        if matches!(within.as_deref(), Some("math" | "f64" | "libm"))
+            && let Some(form) = self.elementary(&name, &arguments)?
+        {
+            return Ok(form);
         }
-        if let [inner] = arguments[..] {
-            if name.starts_with(char::is_uppercase) || matches!(name.as_str(), "new" | "from" | "from_si" | "of") {
-                return self.wrapped(inner, &last.arguments, whole);
-            }
+        if let [inner] = arguments[..]
+            && (name.starts_with(char::is_uppercase) || matches!(name.as_str(), "new" | "from" | "from_si" | "of"))
+        {
+            return self.wrapped(inner, &last.arguments, whole);
         }
         self.opaque(&name, &arguments, whole)
     }

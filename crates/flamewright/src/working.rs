@@ -575,9 +575,10 @@ impl Writer<'_> {
             Formula::Quotient(left, right) => self.between(left, Binding::Product, over, right, Binding::Fraction, Binding::Product),
             Formula::Power(base, exponent) => {
                 let base = self.right(base, Binding::Atom);
-                let text = match self.latex {
-                    true => format!("{{{base}}}^{{{}}}", self.write(exponent).text),
-                    false => format!("{base}^{}", self.right(exponent, Binding::Atom)),
+                let text = if self.latex {
+                    format!("{{{base}}}^{{{}}}", self.write(exponent).text)
+                } else {
+                    format!("{base}^{}", self.right(exponent, Binding::Atom))
                 };
                 Written { text, binding: Binding::Power }
             }
@@ -594,17 +595,17 @@ impl Writer<'_> {
 
     fn between(&self, left: &Formula, least: Binding, sign: &str, right: &Formula, least_right: Binding, binding: Binding) -> Written {
         let left = self.write(left);
-        let left = if left.binding < least { self.bracketed(left.text) } else { left.text };
+        let left = if left.binding < least { self.bracketed(&left.text) } else { left.text };
         Written { text: format!("{left}{sign}{}", self.right(right, least_right)), binding }
     }
 
     /// A part that does not begin its line: bracketed if it holds too weakly or begins with a minus.
     fn right(&self, form: &Formula, least: Binding) -> String {
         let written = self.write(form);
-        if written.binding < least || written.text.starts_with('-') { self.bracketed(written.text) } else { written.text }
+        if written.binding < least || written.text.starts_with('-') { self.bracketed(&written.text) } else { written.text }
     }
 
-    fn bracketed(&self, text: String) -> String {
+    fn bracketed(&self, text: &str) -> String {
         if self.latex { format!("\\left({text}\\right)") } else { format!("({text})") }
     }
 
@@ -994,10 +995,12 @@ impl Working for Steps {
                 None => Cow::Borrowed(known.symbol),
             });
             leaf.unit = known.unit;
-            if let (Some((value, dimension)), Some(known_value), Some(unit)) = (&mut leaf.value, known.value, known.unit) {
-                if *dimension == NUMBER && leaf.measured_in.is_none() && value.to_bits() == known_value.to_bits() {
-                    *dimension = unit.dimension;
-                }
+            if let (Some((value, dimension)), Some(known_value), Some(unit)) = (&mut leaf.value, known.value, known.unit)
+                && *dimension == NUMBER
+                && leaf.measured_in.is_none()
+                && value.to_bits() == known_value.to_bits()
+            {
+                *dimension = unit.dimension;
             }
         }
         self.steps.push(step);

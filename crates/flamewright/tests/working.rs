@@ -245,7 +245,7 @@ impl Numbers {
     /// Between the bounds, sometimes on a whole number.
     fn between(&mut self, low: f64, high: f64) -> f64 {
         let value = low + (high - low) * self.next() as f64 / (1u64 << 31) as f64;
-        if self.next() % 4 == 0 { value.round() } else { value }
+        if self.next().is_multiple_of(4) { value.round() } else { value }
     }
 }
 
@@ -280,7 +280,7 @@ const SYMBOLS: [(&str, &str); 6] =
 macro_rules! shapes {
     ($($formula:literal => $body:expr;)*) => {
         #[test]
-        #[allow(clippy::neg_multiply, clippy::precedence)]
+        #[allow(clippy::neg_multiply, clippy::precedence, clippy::deref_addrof)]
         fn every_shape_of_expression_is_shown_as_computed() {
             let mut numbers = Numbers(1);
             for round in 0..60 {
@@ -323,16 +323,16 @@ macro_rules! one {
 }
 
 mod math {
-    pub fn sqrt(x: f64) -> f64 {
+    pub(super) fn sqrt(x: f64) -> f64 {
         x.sqrt()
     }
-    pub fn exp(x: f64) -> f64 {
+    pub(super) fn exp(x: f64) -> f64 {
         x.exp()
     }
-    pub fn ln(x: f64) -> f64 {
+    pub(super) fn ln(x: f64) -> f64 {
         x.ln()
     }
-    pub fn pow(x: f64, y: f64) -> f64 {
+    pub(super) fn pow(x: f64, y: f64) -> f64 {
         x.powf(y)
     }
 }
@@ -388,7 +388,7 @@ shapes! {
 /// Any tree of operations, to try the brackets where no one thought of a case.
 fn grown(numbers: &mut Numbers, depth: u32) -> Formula {
     let part = |numbers: &mut Numbers| -> &'static Formula { Box::leak(Box::new(grown(numbers, depth - 1))) };
-    if depth == 0 || numbers.next() % 8 == 0 {
+    if depth == 0 || numbers.next().is_multiple_of(8) {
         return match numbers.next() % 7 {
             6 => Formula::Number(numbers.between(-3.0, 5.0)),
             place => Formula::Leaf((place % 4) as usize),
