@@ -27,7 +27,9 @@ mod error;
 mod registered;
 
 pub mod air;
+pub mod combustion;
 pub mod convection;
+pub mod flue;
 pub mod fuel;
 pub mod material;
 pub mod supply;
