@@ -94,9 +94,7 @@ pub fn adiabatic(products: &Products, sensible_heat: f64, pressure: f64) -> Equi
     // Start from complete combustion with a little of everything else.
     let little = 1e-3 * scale;
     let mut log_moles = [little; SPECIES];
-    for (start, known) in
-        log_moles.iter_mut().zip([products.carbon_dioxide, products.water, products.oxygen, products.nitrogen])
-    {
+    for (start, known) in log_moles.iter_mut().zip([products.carbon_dioxide, products.water, products.oxygen, products.nitrogen]) {
         *start = known.max(little);
     }
     for start in &mut log_moles {
@@ -147,11 +145,9 @@ pub fn adiabatic(products: &Products, sensible_heat: f64, pressure: f64) -> Equi
             + inert_noble * species::ARGON.sensible_enthalpy(temperature);
         matrix[ELEMENTS][ELEMENTS] -= sum;
         matrix[ELEMENTS][UNKNOWNS] += sum - total;
-        matrix[UNKNOWNS - 1][UNKNOWNS - 1] += inert_sulphur
-            * species::SULPHUR_DIOXIDE.heat_capacity_over_r(temperature)
+        matrix[UNKNOWNS - 1][UNKNOWNS - 1] += inert_sulphur * species::SULPHUR_DIOXIDE.heat_capacity_over_r(temperature)
             + inert_noble * species::ARGON.heat_capacity_over_r(temperature);
-        matrix[UNKNOWNS - 1][UNKNOWNS] +=
-            (target_enthalpy - inert_sensible) / (MOLAR_GAS_CONSTANT * temperature) - total_enthalpy;
+        matrix[UNKNOWNS - 1][UNKNOWNS] += (target_enthalpy - inert_sensible) / (MOLAR_GAS_CONSTANT * temperature) - total_enthalpy;
 
         let Some(step) = solve(&mut matrix) else { return Equilibrium::UNSOLVED };
         let log_sum_step = step[ELEMENTS];

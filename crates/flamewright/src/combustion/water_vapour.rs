@@ -27,7 +27,8 @@ pub fn saturation_pressure(temperature: f64) -> f64 {
     let temperature = if temperature < lowest { lowest } else { temperature };
     let temperature = if temperature > highest { highest } else { temperature };
     let x = (temperature - 323.15) * (1.0 / 70.0);
-    let even = 10.542_118_79 + x * x * (1.709_456_731_3 + x * x * (-0.019_408_612_23 + x * x * (-0.003_132_649_593_4 + x * x * 0.000_371_138_064_04)));
+    let even = 10.542_118_79
+        + x * x * (1.709_456_731_3 + x * x * (-0.019_408_612_23 + x * x * (-0.003_132_649_593_4 + x * x * 0.000_371_138_064_04)));
     let odd = 9.155_007_191_6 + x * x * (-0.291_712_832_78 + x * x * (0.020_153_676_594 - x * x * 0.000_795_857_625_63));
     let root = even + x * odd;
     let square = root * root;
@@ -46,8 +47,7 @@ const LIQUID_ENTHALPY_25C: f64 = 104_829.222;
 #[inline(always)]
 pub fn liquid_enthalpy_above_25c(temperature: f64) -> f64 {
     let x = (temperature - species::ENTHALPY_DATUM) * 0.01;
-    x * (418_172.917
-        + x * (-1_994.814_67 + x * (8_554.581_01 + x * (-13_328.032_1 + x * (15_489.463_4 - x * 6_967.727_97)))))
+    x * (418_172.917 + x * (-1_994.814_67 + x * (8_554.581_01 + x * (-13_328.032_1 + x * (15_489.463_4 - x * 6_967.727_97)))))
 }
 
 /// Enthalpy of liquid water on its saturation line above that at the triple point, J/kg; range and
@@ -66,6 +66,5 @@ pub fn liquid_enthalpy(temperature: f64) -> f64 {
 pub fn heat_of_vaporisation(temperature: f64) -> f64 {
     let x = (temperature - species::ENTHALPY_DATUM) * 0.01;
     2_441_676.175
-        + x * (-237_035.203
-            + x * (-4_393.711_71 + x * (-14_315.029_2 + x * (10_096.404_1 + x * (-13_181.349_8 + x * 5_329.204_11)))))
+        + x * (-237_035.203 + x * (-4_393.711_71 + x * (-14_315.029_2 + x * (10_096.404_1 + x * (-13_181.349_8 + x * 5_329.204_11)))))
 }

@@ -39,11 +39,6 @@ pub fn mass_concentration(fraction: f64, molar_mass: f64, temperature: f64, pres
 /// Fraction of a trace gas from its mass per volume, the inverse of [`mass_concentration`].
 #[must_use]
 #[inline(always)]
-pub fn fraction_from_mass_concentration(
-    mass_concentration: f64,
-    molar_mass: f64,
-    temperature: f64,
-    pressure: f64,
-) -> f64 {
+pub fn fraction_from_mass_concentration(mass_concentration: f64, molar_mass: f64, temperature: f64, pressure: f64) -> f64 {
     mass_concentration * MOLAR_GAS_CONSTANT * temperature / (molar_mass * pressure)
 }

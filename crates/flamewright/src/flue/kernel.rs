@@ -132,9 +132,8 @@ impl FlueKernel {
             FuelState::Liquid | FuelState::Solid => 0.0,
         };
         let datum = species::ENTHALPY_DATUM;
-        let heat_of_carbon_monoxide = species::CARBON_MONOXIDE.enthalpy(datum)
-            + 0.5 * species::OXYGEN.enthalpy(datum)
-            - species::CARBON_DIOXIDE.enthalpy(datum);
+        let heat_of_carbon_monoxide =
+            species::CARBON_MONOXIDE.enthalpy(datum) + 0.5 * species::OXYGEN.enthalpy(datum) - species::CARBON_DIOXIDE.enthalpy(datum);
         Self {
             dry_air,
             stoichiometric_dry_flue: stoichiometric.dry(),
@@ -147,17 +146,11 @@ impl FlueKernel {
             gross,
             per_gross: 1.0 / gross,
             gross_over_net: gross / fuel.net_calorific_value,
-            dry_heat: none.plus(
-                1.0 / gross,
-                &stoichiometric.dry_sensible_polynomial().plus(-dry_air, &air_heat),
-            ),
+            dry_heat: none.plus(1.0 / gross, &stoichiometric.dry_sensible_polynomial().plus(-dry_air, &air_heat)),
             air_heat: none.plus(dry_air / gross, &air_heat),
             carbon_monoxide_heat: none.plus(1.0 / gross, &carbon_monoxide_heat),
             vapour_heat: none.plus(1.0 / gross, &species::WATER.sensible_polynomial()),
-            fuel_heat: [
-                enters_warm * fuel.heat_capacity / gross,
-                enters_warm * 0.5 * fuel.heat_capacity_slope / gross,
-            ],
+            fuel_heat: [enters_warm * fuel.heat_capacity / gross, enters_warm * 0.5 * fuel.heat_capacity_slope / gross],
             carbon_monoxide: heat_of_carbon_monoxide / gross,
         }
     }
@@ -190,8 +183,7 @@ impl FlueKernel {
     #[inline(always)]
     pub fn from_oxygen(&self, oxygen_dry: f64, carbon_monoxide_dry: f64) -> Combustion {
         let free_oxygen = oxygen_dry - 0.5 * carbon_monoxide_dry;
-        let dry_flue = self.stoichiometric_dry_flue
-            / (1.0 - 0.5 * carbon_monoxide_dry - free_oxygen * self.per_air_oxygen);
+        let dry_flue = self.stoichiometric_dry_flue / (1.0 - 0.5 * carbon_monoxide_dry - free_oxygen * self.per_air_oxygen);
         let excess_air_ratio = 1.0 + dry_flue * free_oxygen * self.per_oxygen;
         let carbon = self.carbon + excess_air_ratio * (self.dry_air * self.air_carbon_dioxide);
         Combustion {
@@ -235,13 +227,7 @@ impl FlueKernel {
     /// pressure in Pa. Flue gas below its dew point leaves saturated.
     #[must_use]
     #[inline(always)]
-    pub fn water(
-        &self,
-        combustion: &Combustion,
-        humidity_mole_ratio: f64,
-        flue_temperature: f64,
-        pressure: f64,
-    ) -> FlueWater {
+    pub fn water(&self, combustion: &Combustion, humidity_mole_ratio: f64, flue_temperature: f64, pressure: f64) -> FlueWater {
         let from_air = combustion.excess_air_ratio * self.dry_air * humidity_mole_ratio;
         let total = self.water + from_air;
         let saturation = water_vapour::saturation_pressure(flue_temperature);
@@ -263,19 +249,11 @@ impl FlueKernel {
     /// Where the heat goes. Temperatures in K: the flue's below 1000, the air's 233 to 333.
     #[must_use]
     #[inline(always)]
-    pub fn heat(
-        &self,
-        combustion: &Combustion,
-        water: &FlueWater,
-        flue_temperature: f64,
-        air_temperature: f64,
-    ) -> HeatBalance {
+    pub fn heat(&self, combustion: &Combustion, water: &FlueWater, flue_temperature: f64, air_temperature: f64) -> HeatBalance {
         let flue_above = flue_temperature - species::ENTHALPY_DATUM;
         let air_above = air_temperature - species::ENTHALPY_DATUM;
-        let dry_heat = self
-            .dry_heat
-            .plus(combustion.excess_air_ratio, &self.air_heat)
-            .plus(combustion.carbon_monoxide, &self.carbon_monoxide_heat);
+        let dry_heat =
+            self.dry_heat.plus(combustion.excess_air_ratio, &self.air_heat).plus(combustion.carbon_monoxide, &self.carbon_monoxide_heat);
         let vapour_in_flue = self.vapour_heat.at(flue_above);
         let vapour_in_air = self.vapour_heat.at(air_above);
         let [fuel_constant, fuel_slope] = self.fuel_heat;
@@ -283,12 +261,10 @@ impl FlueKernel {
         let dry = dry_heat.at(flue_above);
         let vapour = water.vapour * vapour_in_flue;
         let latent = (water.vapour - water.from_air) * (water_vapour::LATENT_HEAT_25C * self.per_gross);
-        let condensate = water.condensate
-            * (species::WATER.molar_mass * self.per_gross)
-            * water_vapour::liquid_enthalpy_above_25c(flue_temperature);
+        let condensate =
+            water.condensate * (species::WATER.molar_mass * self.per_gross) * water_vapour::liquid_enthalpy_above_25c(flue_temperature);
         let unburnt = combustion.carbon_monoxide * self.carbon_monoxide;
-        let air =
-            combustion.excess_air_ratio * self.air_heat.at(air_above) + water.from_air * vapour_in_air;
+        let air = combustion.excess_air_ratio * self.air_heat.at(air_above) + water.from_air * vapour_in_air;
         let fuel = air_above * (fuel_constant + air_above * fuel_slope);
         let efficiency_gross = 1.0 - dry - vapour - latent - condensate - unburnt + air + fuel;
         HeatBalance {
@@ -299,8 +275,7 @@ impl FlueKernel {
             unburnt,
             air,
             fuel,
-            flue_loss_net: (dry - dry_heat.at(air_above) + water.total * (vapour_in_flue - vapour_in_air))
-                * self.gross_over_net,
+            flue_loss_net: (dry - dry_heat.at(air_above) + water.total * (vapour_in_flue - vapour_in_air)) * self.gross_over_net,
             efficiency_gross,
             efficiency_net: efficiency_gross * self.gross_over_net,
         }

@@ -3,7 +3,6 @@
 //! They are approximations for comparison and for rules that ask for them; the element balance of
 //! [`crate::flue::kernel`] is the exact way.
 
-
 /// Constants of Siegert's formula in its oxygen form, for one class of fuel.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SiegertConstants {
@@ -40,13 +39,7 @@ pub static PUBLISHED_SIEGERT: [PublishedSiegert; 7] = [
     published("be-vl-gas-oil", "gas oil", 0.68, 0.007, FLEMISH),
 ];
 
-const fn published(
-    name: &'static str,
-    fuels: &'static str,
-    a2: f64,
-    b: f64,
-    source: &'static str,
-) -> PublishedSiegert {
+const fn published(name: &'static str, fuels: &'static str, a2: f64, b: f64, source: &'static str) -> PublishedSiegert {
     PublishedSiegert { name, fuels, constants: SiegertConstants { a2, b }, source }
 }
 

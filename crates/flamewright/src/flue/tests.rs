@@ -1,28 +1,29 @@
 use super::{emission, kernel::FlueKernel, siegert};
 use crate::combustion::air::DryAir;
 use crate::combustion::products::NORMAL_MOLAR_VOLUME;
-use crate::combustion::reference_fuels::{Row, assert_close, fuel, number, rows};
+use crate::combustion::reference_fuels::{assert_close, fuel};
+use flamewright_reference::{Row, rows};
 use std::{format, string::String};
 
 const KILOWATT_HOUR: f64 = 3.6e6;
 
 #[test]
 fn losses_and_efficiencies_agree_with_the_reference() {
-    let table = rows(include_str!("../../../../tests/reference/combustion/flue_losses.csv"));
+    let table = rows("combustion/flue_losses.csv");
     assert_eq!(table.len(), 173);
     let mut worst: (f64, String) = (0.0, String::new());
     for row in &table {
-        let kernel = FlueKernel::new(&fuel(&row["fuel"]), &DryAir::STANDARD);
-        let flue = number(row, "t_flue_C") + 273.15;
-        let air = number(row, "t_air_C") + 273.15;
-        let combustion = kernel.from_oxygen(number(row, "o2_dry_pct") / 100.0, number(row, "co_ppm_dry") / 1e6);
+        let kernel = FlueKernel::new(&fuel(row.text("fuel")), &DryAir::STANDARD);
+        let flue = row.number("t_flue_C") + 273.15;
+        let air = row.number("t_air_C") + 273.15;
+        let combustion = kernel.from_oxygen(row.number("o2_dry_pct") / 100.0, row.number("co_ppm_dry") / 1e6);
         let water = kernel.water(&combustion, 0.0, flue, 101_325.0);
         let heat = kernel.heat(&combustion, &water, flue, air);
-        let what = format!("{} O2 {} at {}", row["fuel"], row["o2_dry_pct"], row["t_flue_C"]);
-        assert_close(combustion.excess_air_ratio, number(row, "lambda"), 1e-5, 0.0, &what);
-        assert_close(100.0 * combustion.carbon_dioxide_dry, number(row, "co2_dry_pct"), 1e-5, 0.0, &what);
-        assert_close(water.dew_point - 273.15, number(row, "dew_point_C"), 0.0, 0.02, &what);
-        assert_eq!(water.condensate > 0.0, row["condensing"] == "1", "{what}");
+        let what = format!("{} O2 {} at {}", row.text("fuel"), row.text("o2_dry_pct"), row.text("t_flue_C"));
+        assert_close(combustion.excess_air_ratio, row.number("lambda"), 1e-5, 0.0, &what);
+        assert_close(100.0 * combustion.carbon_dioxide_dry, row.number("co2_dry_pct"), 1e-5, 0.0, &what);
+        assert_close(water.dew_point - 273.15, row.number("dew_point_C"), 0.0, 0.02, &what);
+        assert_eq!(water.condensate > 0.0, row.text("condensing") == "1", "{what}");
         for (value, column) in [
             (heat.dry, "dry_sens_pct_gross"),
             (heat.vapour, "vapour_sens_pct_gross"),
@@ -35,24 +36,23 @@ fn losses_and_efficiencies_agree_with_the_reference() {
             (heat.efficiency_net, "eff_net_pct"),
             (heat.flue_loss_net, "airdatum_loss_pct_net"),
         ] {
-            let deviation = (100.0 * value - number(row, column)).abs();
+            let deviation = (100.0 * value - row.number(column)).abs();
             if deviation > worst.0 {
                 worst = (deviation, format!("{what} {column}"));
             }
             // The table's own bound is 0.02 percentage points; we hold a tenth of it.
-            assert!(deviation < 0.002, "{what} {column}: {} instead of {}", 100.0 * value, row[column]);
+            assert!(deviation < 0.002, "{what} {column}: {} instead of {}", 100.0 * value, row.text(column));
         }
         let condensate = kernel.condensate_per_gross_heat(&water) * KILOWATT_HOUR;
-        assert_close(condensate, number(row, "condensate_kg_per_kWh_gross"), 1e-4, 3e-5, &what);
-        if let Ok(expected) = row["siegert_bimschv_pct_net"].parse::<f64>() {
-            let name = match row["fuel"].as_str() {
+        assert_close(condensate, row.number("condensate_kg_per_kWh_gross"), 1e-4, 3e-5, &what);
+        if let Ok(expected) = row.text("siegert_bimschv_pct_net").parse::<f64>() {
+            let name = match row.text("fuel") {
                 "G31" => "de-lpg",
                 "GAS_OIL" => "de-heating-oil",
                 _ => "de-natural-gas",
             };
             let published = siegert::PUBLISHED_SIEGERT.iter().find(|known| known.name == name).unwrap();
-            let loss =
-                siegert::flue_loss_from_oxygen(&published.constants, combustion.oxygen_dry, flue - air);
+            let loss = siegert::flue_loss_from_oxygen(&published.constants, combustion.oxygen_dry, flue - air);
             assert_close(100.0 * loss, expected, 5e-5, 0.0, &what);
         }
     }
@@ -61,30 +61,24 @@ fn losses_and_efficiencies_agree_with_the_reference() {
 
 #[test]
 fn emissions_agree_with_the_reference() {
-    let table = rows(include_str!("../../../../tests/reference/combustion/emission_conversions.csv"));
+    let table = rows("combustion/emission_conversions.csv");
     assert_eq!(table.len(), 31);
     for row in &table {
-        let fuel = fuel(&row["fuel"]);
+        let fuel = fuel(row.text("fuel"));
         let kernel = FlueKernel::new(&fuel, &DryAir::STANDARD);
-        let oxygen = number(row, "o2_dry_pct") / 100.0;
-        let carbon_monoxide = number(row, "co_ppm_dry") / 1e6;
-        let nitrogen_oxides = number(row, "nox_ppm_dry") / 1e6;
+        let oxygen = row.number("o2_dry_pct") / 100.0;
+        let carbon_monoxide = row.number("co_ppm_dry") / 1e6;
+        let nitrogen_oxides = row.number("nox_ppm_dry") / 1e6;
         let combustion = kernel.from_oxygen(oxygen, carbon_monoxide);
         let expect = |value: f64, column: &str| {
-            if !row[column].is_empty() {
+            if !row.text(column).is_empty() {
                 // The tables' own bound is 0.05 %.
-                assert_close(value, number(row, column), 2e-5, 0.0, &format!("{} {column}", row["fuel"]));
+                assert_close(value, row.number(column), 2e-5, 0.0, &format!("{} {column}", row.text("fuel")));
             }
         };
-        let ppm = |fraction: f64, reference: f64, air: f64| {
-            1e6 * emission::at_reference_oxygen(fraction, oxygen, reference, air)
-        };
-        let normal = |fraction: f64, molar_mass: f64| {
-            1e6 * emission::mass_concentration(fraction, molar_mass, 273.15, 101_325.0)
-        };
-        let per_kwh = |fraction: f64, molar_mass: f64| {
-            1e6 * KILOWATT_HOUR * kernel.mass_per_gross_heat(&combustion, fraction, molar_mass)
-        };
+        let ppm = |fraction: f64, reference: f64, air: f64| 1e6 * emission::at_reference_oxygen(fraction, oxygen, reference, air);
+        let normal = |fraction: f64, molar_mass: f64| 1e6 * emission::mass_concentration(fraction, molar_mass, 273.15, 101_325.0);
+        let per_kwh = |fraction: f64, molar_mass: f64| 1e6 * KILOWATT_HOUR * kernel.mass_per_gross_heat(&combustion, fraction, molar_mass);
         expect(ppm(carbon_monoxide, 0.0, 0.2095), "co_airfree_ppm_20.95");
         expect(ppm(carbon_monoxide, 0.0, 0.21), "co_airfree_ppm_21");
         expect(1e6 * kernel.carbon_monoxide_air_free(&combustion), "co_airfree_ppm_exact");
@@ -112,49 +106,37 @@ fn emissions_agree_with_the_reference() {
 
 #[test]
 fn emission_factors_agree_with_the_reference() {
-    let table = rows(include_str!("../../../../tests/reference/combustion/emission_factors_per_fuel.csv"));
+    let table = rows("combustion/emission_factors_per_fuel.csv");
     assert_eq!(table.len(), 16);
     for row in &table {
-        let kernel = FlueKernel::new(&fuel(&row["fuel"]), &DryAir::STANDARD);
+        let kernel = FlueKernel::new(&fuel(row.text("fuel")), &DryAir::STANDARD);
         // Moles of dry flue gas per kWh; 1 ppm of it is 1e-6 mol, in mg a factor 1e6 again.
         let gross = kernel.stoichiometric_dry_flue_per_gross_heat() * KILOWATT_HOUR;
         let net = gross * kernel.gross_over_net();
         let expect = |value: f64, column: &str| {
-            assert_close(value, number(row, column), 2e-5, 0.0, &format!("{} {column}", row["fuel"]));
+            assert_close(value, row.number(column), 2e-5, 0.0, &format!("{} {column}", row.text("fuel")));
         };
         for (moles, basis) in [(gross, "gross"), (net, "net")] {
             expect(moles * NORMAL_MOLAR_VOLUME, &format!("mg_per_m3n_at_0O2_to_mg_per_kWh_{basis}"));
-            expect(
-                moles * emission::CARBON_MONOXIDE_MOLAR_MASS,
-                &format!("co_ppm_at_0O2_to_mg_per_kWh_{basis}"),
-            );
-            expect(
-                moles * emission::NITROGEN_DIOXIDE_MOLAR_MASS,
-                &format!("nox_ppm_at_0O2_to_mg_per_kWh_{basis}"),
-            );
+            expect(moles * emission::CARBON_MONOXIDE_MOLAR_MASS, &format!("co_ppm_at_0O2_to_mg_per_kWh_{basis}"));
+            expect(moles * emission::NITROGEN_DIOXIDE_MOLAR_MASS, &format!("nox_ppm_at_0O2_to_mg_per_kWh_{basis}"));
         }
     }
 }
 
-/// Inputs of a row written `name=value|unit; ...`, by name, units dropped.
-fn inputs(row: &Row) -> impl Fn(&str) -> f64 + '_ {
-    move |wanted: &str| {
-        row["inputs"]
-            .split("; ")
-            .filter_map(|part| part.split_once('='))
-            .find(|(name, _)| *name == wanted)
-            .and_then(|(_, text)| text.split('|').next()?.parse().ok())
-            .unwrap_or_else(|| panic!("no input {wanted} in {}", row["inputs"]))
-    }
+/// Inputs of a trade row by name, units dropped.
+fn inputs(row: &Row) -> impl Fn(&str) -> f64 {
+    let inputs = row.inputs();
+    move |wanted: &str| inputs[wanted].0.parse().unwrap()
 }
 
 #[test]
 fn trade_rows_agree_with_the_reference() {
-    let table = rows(include_str!("../../../../tests/reference/trade/flue_vent.csv"));
+    let table = rows("trade/flue_vent.csv");
     let mut checked = 0;
     for row in &table {
         let input = inputs(row);
-        let value = match (row["kind"].as_str(), row["output"].as_str()) {
+        let value = match (row.text("kind"), row.text("output")) {
             ("co_co2_ratio", output) => {
                 let ratio = (input("CO") / 1e6) / (input("CO2") / 1e2);
                 match output {
@@ -163,18 +145,11 @@ fn trade_rows_agree_with_the_reference() {
                     _ => 1.0 / ratio,
                 }
             }
-            ("co_air_free_from_O2", _) => {
-                emission::at_reference_oxygen(input("CO"), input("O2") / 1e2, 0.0, input("O2_air") / 1e2)
+            ("co_air_free_from_O2", _) => emission::at_reference_oxygen(input("CO"), input("O2") / 1e2, 0.0, input("O2_air") / 1e2),
+            ("co_air_free_from_CO2", _) => emission::air_free_from_carbon_dioxide(input("CO"), input("CO2"), input("CO2_max")),
+            ("co_to_O2_reference", _) => {
+                emission::at_reference_oxygen(input("CO"), input("O2") / 1e2, input("O2_ref") / 1e2, input("O2_air") / 1e2)
             }
-            ("co_air_free_from_CO2", _) => {
-                emission::air_free_from_carbon_dioxide(input("CO"), input("CO2"), input("CO2_max"))
-            }
-            ("co_to_O2_reference", _) => emission::at_reference_oxygen(
-                input("CO"),
-                input("O2") / 1e2,
-                input("O2_ref") / 1e2,
-                input("O2_air") / 1e2,
-            ),
             ("ppm_to_mg_m3", _) => {
                 1e6 * emission::mass_concentration(
                     input("CO") / 1e6,
@@ -193,7 +168,7 @@ fn trade_rows_agree_with_the_reference() {
             }
             _ => continue,
         };
-        assert_close(value, number(row, "value"), number(row, "tol_rel"), 0.0, &row["case_id"]);
+        assert_close(value, row.number("value"), row.number("tol_rel"), 0.0, row.text("case_id"));
         checked += 1;
     }
     assert_eq!(checked, 41);
