@@ -32,5 +32,6 @@ pub mod convection;
 pub mod flue;
 pub mod fuel;
 pub mod material;
+pub mod pipe;
 pub mod supply;
 pub mod water;

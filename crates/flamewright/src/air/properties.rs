@@ -41,33 +41,12 @@ impl DryAir {
 // capacity 8e-7, viscosity 1.3e-8, conductivity 1.4e-7.
 const DENSITY_TIMES_TEMPERATURE: [f64; 6] =
     [3.52987464024e2, -2.09983233623e-1, 1.56045042167e-1, -8.89289021094e-2, 6.86824257917e-2, -3.38639341409e-2];
-const HEAT_CAPACITY: [f64; 7] = [
-    1.00906840913e3,
-    9.49714831884,
-    6.59895286941,
-    1.62929306563e-1,
-    -3.25460493968e-1,
-    -1.37173038294e-1,
-    1.01187997098e-1,
-];
-const VISCOSITY: [f64; 7] = [
-    2.07836190948e-5,
-    5.65049951683e-6,
-    -4.43578712899e-7,
-    6.40303253095e-8,
-    -9.77304500860e-9,
-    1.52302982926e-9,
-    -2.01516273639e-10,
-];
-const CONDUCTIVITY: [f64; 7] = [
-    2.98725708306e-2,
-    8.83954288602e-3,
-    -5.29436864325e-4,
-    7.54229184023e-5,
-    -1.06788747403e-5,
-    1.22070452654e-6,
-    -2.42898329558e-8,
-];
+const HEAT_CAPACITY: [f64; 7] =
+    [1.00906840913e3, 9.49714831884, 6.59895286941, 1.62929306563e-1, -3.25460493968e-1, -1.37173038294e-1, 1.01187997098e-1];
+const VISCOSITY: [f64; 7] =
+    [2.07836190948e-5, 5.65049951683e-6, -4.43578712899e-7, 6.40303253095e-8, -9.77304500860e-9, 1.52302982926e-9, -2.01516273639e-10];
+const CONDUCTIVITY: [f64; 7] =
+    [2.98725708306e-2, 8.83954288602e-3, -5.29436864325e-4, 7.54229184023e-5, -1.06788747403e-5, 1.22070452654e-6, -2.42898329558e-8];
 
 /// The variable of the polynomials for air: -1 at the lowest temperature, 1 at the highest.
 #[inline(always)]
@@ -92,8 +71,7 @@ pub(crate) fn polynomial<const N: usize>(coefficients: &[f64; N], u: f64) -> f64
 /// between 60 and 110 kPa costs at most 3e-4 of the density.
 #[inline(always)]
 pub fn dry_air(temperature: f64, pressure: f64) -> DryAir {
-    let inside =
-        (temperature >= LOWEST_TEMPERATURE) & (temperature <= HIGHEST_TEMPERATURE) & (pressure > 0.0);
+    let inside = (temperature >= LOWEST_TEMPERATURE) & (temperature <= HIGHEST_TEMPERATURE) & (pressure > 0.0);
     let u = scaled_temperature(if inside { temperature } else { f64::NAN });
     DryAir {
         density: polynomial(&DENSITY_TIMES_TEMPERATURE, u) * (pressure / STANDARD_ATMOSPHERE) / temperature,
@@ -126,14 +104,10 @@ pub fn humid_air(temperature: f64, pressure: f64, relative_humidity: f64) -> Hum
     const MOLAR_GAS_CONSTANT: f64 = 8.314472; // J/(mol K), CODATA 2006, as CIPM-2007 prescribes
     const MOLAR_MASS_DRY: f64 = 28.96546e-3; // kg/mol at 400 ppm of carbon dioxide
     const MOLAR_MASS_WATER: f64 = 18.01528e-3; // kg/mol
-    let inside = (temperature >= 273.15)
-        & (temperature <= 323.15)
-        & (pressure > 0.0)
-        & (0.0..=1.0).contains(&relative_humidity);
+    let inside = (temperature >= 273.15) & (temperature <= 323.15) & (pressure > 0.0) & (0.0..=1.0).contains(&relative_humidity);
     let kelvin = if inside { temperature } else { f64::NAN };
     let celsius = kelvin - 273.15;
-    let saturation =
-        exp((1.2378847e-5 * kelvin - 1.9121316e-2) * kelvin + 33.93711047 - 6.3431645e3 / kelvin);
+    let saturation = exp((1.2378847e-5 * kelvin - 1.9121316e-2) * kelvin + 33.93711047 - 6.3431645e3 / kelvin);
     let enhancement = 1.00062 + 3.14e-8 * pressure + 5.6e-7 * celsius * celsius;
     let x = relative_humidity * enhancement * saturation / pressure;
     let p_over_t = pressure / kelvin;

@@ -52,14 +52,9 @@ pub enum TurbulentFriction {
     SwameeJain,
 }
 
-const MOODY: [Limit; 2] = [
-    Limit { of: "Re", minimum: 4000.0, maximum: 1e8 },
-    Limit { of: "roughness/bore", minimum: 0.0, maximum: 0.05 },
-];
-const SWAMEE_JAIN: [Limit; 2] = [
-    Limit { of: "Re", minimum: 5000.0, maximum: 1e8 },
-    Limit { of: "roughness/bore", minimum: 1e-6, maximum: 0.01 },
-];
+const MOODY: [Limit; 2] = [Limit { of: "Re", minimum: 4000.0, maximum: 1e8 }, Limit { of: "roughness/bore", minimum: 0.0, maximum: 0.05 }];
+const SWAMEE_JAIN: [Limit; 2] =
+    [Limit { of: "Re", minimum: 5000.0, maximum: 1e8 }, Limit { of: "roughness/bore", minimum: 1e-6, maximum: 0.01 }];
 
 impl TurbulentFriction {
     /// Darcy friction factor at a Reynolds number and a relative roughness (roughness / bore).

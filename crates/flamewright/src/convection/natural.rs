@@ -41,10 +41,8 @@ pub enum VerticalCylinder {
 const CHURCHILL_CHU: [Limit; 1] = [Limit { of: "Ra", minimum: 1e-6, maximum: 1e12 }];
 const MORGAN: [Limit; 1] = [Limit { of: "Ra", minimum: 1e-10, maximum: 1e12 }];
 const ISO_12241: [Limit; 1] = [Limit { of: "Ra", minimum: 1e4, maximum: 1e12 }];
-const POPIEL: [Limit; 2] =
-    [Limit { of: "Ra", minimum: 0.1, maximum: 1e12 }, Limit { of: "Pr", minimum: 0.01, maximum: 100.0 }];
-const POPIEL_LAMINAR: [Limit; 2] =
-    [Limit { of: "Ra", minimum: 0.1, maximum: 1e9 }, Limit { of: "Pr", minimum: 0.01, maximum: 100.0 }];
+const POPIEL: [Limit; 2] = [Limit { of: "Ra", minimum: 0.1, maximum: 1e12 }, Limit { of: "Pr", minimum: 0.01, maximum: 100.0 }];
+const POPIEL_LAMINAR: [Limit; 2] = [Limit { of: "Ra", minimum: 0.1, maximum: 1e9 }, Limit { of: "Pr", minimum: 0.01, maximum: 100.0 }];
 const LE_FEVRE_EDE: [Limit; 1] = [Limit { of: "Ra", minimum: 1e4, maximum: 1e9 }];
 
 impl HorizontalCylinder {

@@ -3,8 +3,8 @@
 use super::Limit;
 use super::forced::{CHURCHILL_BERNSTEIN_LIMITS, churchill_bernstein};
 use super::natural::{
-    FREE_FALL, HorizontalCylinder, VerticalCylinder, churchill_chu_cylinder, churchill_chu_laminar_plate,
-    churchill_chu_plate, iso_12241_horizontal, iso_12241_vertical, le_fevre_ede, morgan_cylinder, popiel_factor,
+    FREE_FALL, HorizontalCylinder, VerticalCylinder, churchill_chu_cylinder, churchill_chu_laminar_plate, churchill_chu_plate,
+    iso_12241_horizontal, iso_12241_vertical, le_fevre_ede, morgan_cylinder, popiel_factor,
 };
 use crate::air::properties::dry_air;
 
@@ -63,9 +63,7 @@ impl OutsideFilm {
         let (viscosity, prandtl) = (air.kinematic_viscosity(), air.prandtl());
         let difference = (surface_temperature - outside.air_temperature).abs();
         let slenderness = outside.length / outside.diameter;
-        let grashof = |length: f64| {
-            FREE_FALL / film_temperature * difference * length * length * length / (viscosity * viscosity)
-        };
+        let grashof = |length: f64| FREE_FALL / film_temperature * difference * length * length * length / (viscosity * viscosity);
         let on = |length: f64, nusselt: f64, rayleigh: f64| FilmState {
             coefficient: nusselt * air.conductivity / length,
             nusselt,
@@ -89,16 +87,12 @@ impl OutsideFilm {
                 let grashof = grashof(outside.length);
                 let rayleigh = grashof * prandtl;
                 let nusselt = match correlation {
-                    VerticalCylinder::PopielPlate => {
-                        churchill_chu_plate(rayleigh, prandtl) * popiel_factor(grashof, prandtl, slenderness)
-                    }
+                    VerticalCylinder::PopielPlate => churchill_chu_plate(rayleigh, prandtl) * popiel_factor(grashof, prandtl, slenderness),
                     VerticalCylinder::PopielLaminarPlate => {
                         churchill_chu_laminar_plate(rayleigh, prandtl) * popiel_factor(grashof, prandtl, slenderness)
                     }
                     VerticalCylinder::LeFevreEde => le_fevre_ede(rayleigh, prandtl, slenderness),
-                    VerticalCylinder::Iso12241 => {
-                        iso_12241_vertical(difference, outside.diameter) * outside.length / air.conductivity
-                    }
+                    VerticalCylinder::Iso12241 => iso_12241_vertical(difference, outside.diameter) * outside.length / air.conductivity,
                 };
                 on(outside.length, nusselt, rayleigh)
             }
@@ -202,13 +196,7 @@ mod tests {
 
     #[test]
     fn impossible_states_give_no_number() {
-        let outside = OutsideAir {
-            diameter: 0.022,
-            length: 2.0,
-            air_temperature: 293.15,
-            pressure: STANDARD_ATMOSPHERE,
-            wind_speed: 1.0,
-        };
+        let outside = OutsideAir { diameter: 0.022, length: 2.0, air_temperature: 293.15, pressure: STANDARD_ATMOSPHERE, wind_speed: 1.0 };
         let every = [
             OutsideFilm::Horizontal(HorizontalCylinder::ChurchillChu),
             OutsideFilm::Horizontal(HorizontalCylinder::Morgan),

@@ -1,0 +1,3 @@
+//! Heat lost by a pipe run, and what becomes of the water in it.
+
+pub mod surface;
