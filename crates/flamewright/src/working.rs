@@ -27,7 +27,7 @@ use uom::typenum::Integer;
 
 use crate::math;
 use crate::quantity::Unit;
-use crate::quantity::unit::NUMBER;
+use crate::quantity::unit::{NUMBER, PRESSURE, number, read_unit};
 
 /// Computes one line of a sum and, if the working is wanted, records it.
 ///
@@ -451,7 +451,7 @@ impl Step {
     fn result_in(&self, latex: bool) -> String {
         let coherent = self.unit();
         let mut text = with_unit(self.value, RESULT_FIGURES, &coherent, latex).text;
-        if let Some(unit) = self.unit.filter(|unit| unit.symbol != coherent) {
+        if let Some(unit) = self.unit.filter(|unit| !is_coherent(unit)) {
             let shown = with_unit(unit.from_si(self.value), RESULT_FIGURES, unit.symbol, latex).text;
             text += &if latex { format!("\\quad\\left({shown}\\right)") } else { format!(" ({shown})") };
         }
@@ -641,43 +641,13 @@ impl Writer<'_> {
 
 /// A number to so many figures, or to as many as it needs; zeros at the end are left off.
 fn decimal(value: f64, figures: Option<usize>, latex: bool) -> Written {
-    if !value.is_finite() {
-        let text = match (value.is_nan(), latex) {
-            (true, false) => "NaN",
-            (true, true) => "\\mathrm{NaN}",
-            (false, false) if value > 0.0 => "∞",
-            (false, false) => "-∞",
-            (false, true) if value > 0.0 => "\\infty",
-            (false, true) => "-\\infty",
-        };
-        return Written { text: text.into(), binding: Binding::Atom };
-    }
-    let scientific = match figures {
-        Some(figures) => format!("{:.*e}", figures.saturating_sub(1), value),
-        None => format!("{value:e}"),
-    };
-    let (mantissa, exponent) = scientific.split_once('e').unwrap_or((&scientific, "0"));
-    let exponent: i32 = exponent.parse().unwrap_or(0);
-    let mantissa = if mantissa.contains('.') { mantissa.trim_end_matches('0').trim_end_matches('.') } else { mantissa };
-    let most = figures.map_or(7, |figures| figures.min(7)) as i32;
-    if (-4..most).contains(&exponent) {
-        let negative = if mantissa.starts_with('-') { "-" } else { "" };
-        let digits: String = mantissa.chars().filter(char::is_ascii_digit).collect();
-        let text = if exponent < 0 {
-            format!("{negative}0.{}{digits}", "0".repeat((-exponent - 1) as usize))
-        } else {
-            let whole = exponent as usize + 1;
-            match digits.split_at_checked(whole) {
-                Some((whole, "")) => format!("{negative}{whole}"),
-                Some((whole, rest)) => format!("{negative}{whole}.{rest}"),
-                None => format!("{negative}{digits}{}", "0".repeat(whole - digits.len())),
-            }
-        };
-        Written { text, binding: Binding::Atom }
-    } else if latex {
-        Written { text: format!("{mantissa} \\times 10^{{{exponent}}}"), binding: Binding::Product }
-    } else {
-        Written { text: format!("{mantissa}e{exponent}"), binding: Binding::Atom }
+    let needed = || format!("{value:e}").chars().take_while(|letter| *letter != 'e').filter(char::is_ascii_digit).count();
+    let plain = number(value, figures.unwrap_or_else(needed));
+    match plain.split_once('e') {
+        _ if !latex => Written { text: plain, binding: Binding::Atom },
+        _ if !value.is_finite() => Written { text: format!("\\text{{{plain}}}"), binding: Binding::Atom },
+        Some((mantissa, exponent)) => Written { text: format!("{mantissa} \\times 10^{{{exponent}}}"), binding: Binding::Product },
+        None => Written { text: plain, binding: Binding::Atom },
     }
 }
 
@@ -692,58 +662,37 @@ fn with_unit(value: f64, figures: usize, unit: &str, latex: bool) -> Written {
 }
 
 /// The coherent SI units that have a name or a usual spelling.
-const COHERENT: [(&str, Dimension); 37] = [
-    ("Pa", [-1, 1, -2, 0, 0, 0, 0]),
-    ("W", [2, 1, -3, 0, 0, 0, 0]),
-    ("J", [2, 1, -2, 0, 0, 0, 0]),
-    ("N", [1, 1, -2, 0, 0, 0, 0]),
-    ("V", [2, 1, -3, -1, 0, 0, 0]),
-    ("Ω", [2, 1, -3, -2, 0, 0, 0]),
-    ("Ω/K", [2, 1, -3, -2, -1, 0, 0]),
-    ("V/K", [2, 1, -3, -1, -1, 0, 0]),
-    ("m/s", [1, 0, -1, 0, 0, 0, 0]),
-    ("m/s²", [1, 0, -2, 0, 0, 0, 0]),
-    ("m²/s", [2, 0, -1, 0, 0, 0, 0]),
-    ("m³/s", [3, 0, -1, 0, 0, 0, 0]),
-    ("K/s", [0, 0, -1, 0, 1, 0, 0]),
-    ("K/m", [-1, 0, 0, 0, 1, 0, 0]),
-    ("kg/s", [0, 1, -1, 0, 0, 0, 0]),
-    ("kg/m³", [-3, 1, 0, 0, 0, 0, 0]),
-    ("m³/kg", [3, -1, 0, 0, 0, 0, 0]),
-    ("kg/m", [-1, 1, 0, 0, 0, 0, 0]),
-    ("kg/mol", [0, 1, 0, 0, 0, -1, 0]),
-    ("mol/m³", [-3, 0, 0, 0, 0, 1, 0]),
-    ("m³/mol", [3, 0, 0, 0, 0, -1, 0]),
-    ("N/m", [0, 1, -2, 0, 0, 0, 0]),
-    ("Pa/m", [-2, 1, -2, 0, 0, 0, 0]),
-    ("Pa·s", [-1, 1, -1, 0, 0, 0, 0]),
-    ("J/kg", [2, 0, -2, 0, 0, 0, 0]),
-    ("J/mol", [2, 1, -2, 0, 0, -1, 0]),
-    ("J/K", [2, 1, -2, 0, -1, 0, 0]),
-    ("J/(kg·K)", [2, 0, -2, 0, -1, 0, 0]),
-    ("J/(m³·K)", [-1, 1, -2, 0, -1, 0, 0]),
-    ("J/(mol·K)", [2, 1, -2, 0, -1, -1, 0]),
-    ("kg/J", [-2, 0, 2, 0, 0, 0, 0]),
-    ("W/m", [1, 1, -3, 0, 0, 0, 0]),
-    ("W/m²", [0, 1, -3, 0, 0, 0, 0]),
-    ("W/K", [2, 1, -3, 0, -1, 0, 0]),
-    ("W/(m·K)", [1, 1, -3, 0, -1, 0, 0]),
-    ("W/(m²·K)", [0, 1, -3, 0, -1, 0, 0]),
-    ("K/W", [-2, -1, 3, 0, 1, 0, 0]),
+#[rustfmt::skip]
+const COHERENT: [&str; 40] = [
+    "Pa", "W", "J", "N", "V", "Ω", "Ω/K", "V/K", "m/s", "m/s²", "m²/s", "m³/s", "K/s", "K/m", "kg/s", "kg/m³", "m³/kg", "kg/m", "kg/mol",
+    "mol/m³", "m³/mol", "N/m", "Pa/m", "Pa·s", "J/kg", "J/mol", "J/K", "J/(kg·K)", "J/(m³·K)", "J/(mol·K)", "kg/J", "W/m", "W/m²", "W/K",
+    "W/(m·K)", "W/(m²·K)", "K/W", "m·K/W", "m²·K/W", "J/(m·K)",
 ];
 
 const BASE: [&str; 7] = ["m", "kg", "s", "A", "K", "mol", "cd"];
 
-/// The coherent SI unit of a dimension. Energy per volume has the dimension of a pressure; the
-/// display unit tells which of the two is meant.
+/// The coherent SI unit of a dimension, spelled as the display unit suggests: an energy per volume
+/// has the dimension of a pressure, and only the display unit tells which is meant.
 fn coherent_unit(dimension: Dimension, shown_in: Option<Unit>) -> Cow<'static, str> {
-    if shown_in.is_some_and(|unit| unit.dimension == dimension && ["J/m³", "Wh/m³"].iter().any(|end| unit.symbol.ends_with(end))) {
-        return Cow::Borrowed("J/m³");
+    if let Some(unit) = shown_in.filter(|unit| unit.dimension == dimension) {
+        if is_coherent(&unit) && !unit.symbol.starts_with('1') {
+            return Cow::Borrowed(unit.symbol);
+        }
+        if dimension == PRESSURE && read_unit(unit.symbol).is_some_and(|read| read.energy) {
+            return Cow::Borrowed("J/m³");
+        }
     }
-    match COHERENT.iter().find(|(_, known)| *known == dimension) {
-        Some((symbol, _)) => Cow::Borrowed(symbol),
+    if dimension == NUMBER {
+        return Cow::Borrowed("");
+    }
+    match COHERENT.iter().find(|symbol| read_unit(symbol).is_some_and(|read| read.dimension == dimension)) {
+        Some(symbol) => Cow::Borrowed(symbol),
         None => Cow::Owned(product_of_base_units(dimension)),
     }
+}
+
+fn is_coherent(unit: &Unit) -> bool {
+    unit.factor == 1.0 && unit.offset == 0.0
 }
 
 fn product_of_base_units(dimension: Dimension) -> String {
@@ -1004,5 +953,34 @@ impl Working for Steps {
             }
         }
         self.steps.push(step);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn coherent_units_are_spelled_so_that_they_read_as_what_they_measure() {
+        for symbol in COHERENT {
+            let read = read_unit(symbol).unwrap();
+            assert_eq!((read.factor, read.offset), (1.0, 0.0), "{symbol}");
+            assert_eq!(coherent_unit(read.dimension, None), symbol);
+        }
+        // Everything between, spelled out in base units.
+        for place in 0..3_usize.pow(5) {
+            let dimension = [0, 1, 2, 3, 4, 5, 6].map(|base| if base < 5 { (place / 3_usize.pow(base) % 3) as i8 * 2 - 2 } else { 1 });
+            let spelled = product_of_base_units(dimension);
+            let known = read_unit(&spelled.replace("·cd", "").replace("cd·", ""));
+            assert_eq!(known.map(|read| [&read.dimension[..6], &[1]].concat()), Some(dimension.to_vec()), "{spelled}");
+        }
+    }
+
+    #[test]
+    fn a_display_unit_tells_energy_per_volume_from_pressure() {
+        use crate::quantity::units::{KILOPASCAL, MEGAJOULE_PER_CUBIC_METRE, PASCAL};
+        for (unit, spelled) in [(KILOPASCAL, "Pa"), (PASCAL, "Pa"), (MEGAJOULE_PER_CUBIC_METRE, "J/m³")] {
+            assert_eq!(coherent_unit(unit.dimension, Some(unit)), spelled);
+        }
     }
 }

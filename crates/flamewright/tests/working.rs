@@ -230,7 +230,7 @@ fn from_latex(latex: &str) -> String {
 }
 
 fn agree(shown: f64, computed: f64, tolerance: f64) -> bool {
-    (shown - computed).abs() <= tolerance * computed.abs() || (shown.is_nan() && computed.is_nan())
+    shown == computed || (shown - computed).abs() <= tolerance * computed.abs() || (shown.is_nan() && computed.is_nan())
 }
 
 /// Numbers without order (a linear congruence; constants from memory, any full-period pair will do).
@@ -242,10 +242,10 @@ impl Numbers {
         self.0 >> 33
     }
 
-    /// Between the bounds, sometimes on a whole number.
+    /// Between the bounds, sometimes on a whole number; zero is positive, for a text shows it without its sign.
     fn between(&mut self, low: f64, high: f64) -> f64 {
         let value = low + (high - low) * self.next() as f64 / (1u64 << 31) as f64;
-        if self.next().is_multiple_of(4) { value.round() } else { value }
+        if self.next().is_multiple_of(4) { value.round() + 0.0 } else { value }
     }
 }
 
@@ -632,7 +632,7 @@ fn what_is_not_a_number_is_said_to_be_none() {
     step!(working, let none: "n" = zero / zero, "invented");
     step!(working, let endless: "e" in KILOWATT = 1.0 / zero, "invented");
     assert!(none.is_nan() && endless.is_infinite());
-    assert_eq!(working.plain(), "n = z / z = 0 / 0 = NaN  [invented]\ne = 1 / z = 1 / 0 = ∞ W (∞ kW)  [invented]\n");
+    assert_eq!(working.plain(), "n = z / z = 0 / 0 = not a number  [invented]\ne = 1 / z = 1 / 0 = inf W (inf kW)  [invented]\n");
 }
 
 #[test]
