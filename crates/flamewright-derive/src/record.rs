@@ -100,6 +100,8 @@ pub(crate) fn expand(item: TokenStream) -> Result<TokenStream> {
         #item
         impl ::flamewright::record::Record for #name {
             type Array = [f64; #count];
+            type Block = [[f64; 8]; #count];
+            const BLOCK: Self::Block = [[0.0; 8]; #count];
             const NAME: &'static str = #name_text;
             const DOC: &'static str = #doc;
             const FIELDS: &'static [::flamewright::record::Field] = &[#(#described),*];

@@ -94,6 +94,10 @@ impl Field {
 pub trait Record: Copy + core::fmt::Debug + PartialEq + Send + Sync + 'static {
     /// `[f64; N]` in SI units, in field order.
     type Array: Copy + AsRef<[f64]> + AsMut<[f64]> + Send + Sync;
+    /// Eight records side by side, field by field: what a loop over columns works on.
+    type Block: Copy + AsRef<[[f64; 8]]> + AsMut<[[f64; 8]]>;
+    /// A block of zeros.
+    const BLOCK: Self::Block;
     /// The struct's name.
     const NAME: &'static str;
     /// The struct's meaning.

@@ -1,0 +1,258 @@
+//! The one loop over rows, and its list over all calculations.
+
+use crate::Column;
+use crate::status::Status;
+use crate::table::Table;
+use flamewright::calculation::{Calculation, Context, Judged, Notice, Settings};
+use flamewright::catalogue::{Entry, Prepared, erase};
+use flamewright::node::Node;
+use flamewright::record::Record;
+use flamewright::working::Silent;
+use flamewright::{Error, for_each_calculation};
+use rayon::prelude::*;
+
+/// Rows in a block: as many as the widest vector of common processors holds, and a cache line.
+pub(crate) const LANES: usize = 8;
+/// Rows handed to a core at a time: large enough to hide the hand-over, small enough to balance.
+const CHUNK: usize = 16 * 1024;
+
+/// A calculation with its settings fixed, over columns.
+pub struct Columns {
+    kernel: Box<dyn Kernel>,
+    scalar: Box<dyn Prepared>,
+}
+
+/// Where results go: a mutable column a field, and the status.
+struct Target<'a> {
+    columns: Vec<&'a mut [f64]>,
+    status: &'a mut [Status],
+}
+
+trait Kernel: Send + Sync {
+    fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>);
+}
+
+struct Of<C>(C);
+
+impl<C: Calculation> Kernel for Of<C> {
+    fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
+        #[cfg(target_arch = "x86_64")]
+        if std::arch::is_x86_feature_detected!("avx2") {
+            // SAFETY: the processor was just found to have the feature the function is compiled for.
+            #[allow(unsafe_code)]
+            unsafe {
+                rows_avx2(&self.0, inputs, first, target);
+            }
+            return;
+        }
+        rows(&self.0, inputs, first, target);
+    }
+}
+
+#[cfg(target_arch = "x86_64")]
+#[target_feature(enable = "avx2")]
+fn rows_avx2<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
+    rows(calculation, inputs, first, target);
+}
+
+#[inline(always)]
+fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
+    let count = target.status.len();
+    let mut given = <C::Input as Record>::BLOCK;
+    let mut result = <C::Output as Record>::BLOCK;
+    let mut start = 0;
+    while start < count {
+        let width = LANES.min(count - start);
+        for (lanes, column) in given.as_mut().iter_mut().zip(inputs) {
+            match column {
+                Column::Constant(value) => *lanes = [*value; LANES],
+                // The last block repeats its first row in the lanes that have none.
+                Column::Values(values) => {
+                    let rest = &values[first + start..];
+                    *lanes = match rest.first_chunk::<LANES>() {
+                        Some(whole) => *whole,
+                        None => std::array::from_fn(|lane| rest[if lane < width { lane } else { 0 }]),
+                    };
+                }
+            }
+        }
+        // Refusing comes first for all lanes, so that a body meets only what it was written for.
+        let mut judged = [Judged::default(); LANES];
+        for (lane, judged) in judged.iter_mut().enumerate() {
+            *judged = calculation.judge(&C::Input::from_fn(|i| given.as_ref()[i][lane]));
+        }
+        if judged.iter().any(|j| j.is_refused(C::RULES)) {
+            for (lane, judged) in judged.iter_mut().enumerate().filter(|(_, j)| !j.is_refused(C::RULES)) {
+                conclude(calculation, lane, &given, &mut result, judged);
+            }
+        } else {
+            for (lane, judged) in judged.iter_mut().enumerate() {
+                conclude(calculation, lane, &given, &mut result, judged);
+            }
+        }
+        let clean = judged.iter().all(|j| *j == Judged::default());
+        if clean {
+            target.status[start..start + width].fill(Status::OK);
+        } else {
+            for (lane, judged) in judged.iter().enumerate().take(width) {
+                let status = Status::of(judged, C::RULES);
+                target.status[start + lane] = status;
+                if !status.has_result() {
+                    result.as_mut().iter_mut().for_each(|lanes| lanes[lane] = f64::NAN);
+                }
+            }
+        }
+        for (column, lanes) in target.columns.iter_mut().zip(result.as_ref()) {
+            column[start..start + width].copy_from_slice(&lanes[..width]);
+        }
+        start += width;
+    }
+}
+
+/// Computes one lane and reviews its result.
+#[inline(always)]
+fn conclude<C: Calculation>(
+    calculation: &C,
+    lane: usize,
+    given: &<C::Input as Record>::Block,
+    result: &mut <C::Output as Record>::Block,
+    judged: &mut Judged,
+) {
+    let input = C::Input::from_fn(|i| given.as_ref()[i][lane]);
+    let output = calculation.compute(&input, &mut Silent);
+    let values = output.to_array();
+    judged.conclude(calculation.review(&input, &output), C::Output::FIELDS, values.as_ref());
+    for (lanes, value) in result.as_mut().iter_mut().zip(values.as_ref()) {
+        lanes[lane] = *value;
+    }
+}
+
+impl Columns {
+    /// The calculation.
+    #[must_use]
+    pub fn entry(&self) -> &'static dyn Entry {
+        self.scalar.entry()
+    }
+
+    /// Evaluates `rows` rows; columns in field order.
+    ///
+    /// # Errors
+    /// Another number of columns than input fields, or a column of another length.
+    pub fn evaluate(&self, inputs: &[Column<'_>], rows: usize) -> Result<Table, Error> {
+        let fields = self.entry().outputs();
+        let mut columns: Vec<Vec<f64>> = fields.iter().map(|_| vec![0.0; rows]).collect();
+        let mut status = vec![Status::OK; rows];
+        let mut targets: Vec<&mut [f64]> = columns.iter_mut().map(Vec::as_mut_slice).collect();
+        self.evaluate_into(inputs, &mut targets, &mut status)?;
+        Ok(Table { fields, columns, status })
+    }
+
+    /// Evaluates into columns that the caller owns, in field order; as many rows as `status` has.
+    ///
+    /// # Errors
+    /// Another number of columns than fields, or a column of another length.
+    pub fn evaluate_into(&self, inputs: &[Column<'_>], outputs: &mut [&mut [f64]], status: &mut [Status]) -> Result<(), Error> {
+        let rows = status.len();
+        self.check(inputs, rows)?;
+        if outputs.len() != self.entry().outputs().len() || outputs.iter().any(|c| c.len() != rows) {
+            return Err(Error::bad_setting("outputs", "", &format!("{} columns of {rows} rows are needed", self.entry().outputs().len())));
+        }
+        let mut chunks = Vec::with_capacity(rows.div_ceil(CHUNK));
+        let mut rest: Vec<&mut [f64]> = outputs.iter_mut().map(|c| &mut **c).collect();
+        for status in status.chunks_mut(CHUNK) {
+            let (mut columns, mut after) = (Vec::with_capacity(rest.len()), Vec::with_capacity(rest.len()));
+            for column in rest {
+                let (head, tail) = column.split_at_mut(status.len());
+                columns.push(head);
+                after.push(tail);
+            }
+            rest = after;
+            chunks.push(Target { columns, status });
+        }
+        if chunks.len() == 1 {
+            for target in &mut chunks {
+                self.kernel.rows(inputs, 0, target);
+            }
+        } else {
+            chunks.par_iter_mut().enumerate().for_each(|(i, target)| self.kernel.rows(inputs, i * CHUNK, target));
+        }
+        Ok(())
+    }
+
+    /// Why `row` was refused, or what is to be known about it.
+    ///
+    /// # Errors
+    /// The refusal of that row.
+    pub fn explain(&self, inputs: &[Column<'_>], row: usize) -> Result<Vec<Notice>, Error> {
+        let entry = self.entry();
+        let value = |column: &Column<'_>| match column {
+            Column::Constant(value) => *value,
+            Column::Values(values) => values.get(row).copied().unwrap_or(f64::NAN),
+        };
+        let input: Vec<f64> = inputs.iter().map(value).collect();
+        let mut output = vec![f64::NAN; entry.outputs().len()];
+        let judged = self.scalar.run(&input, &mut output);
+        if judged.is_refused(entry.rules()) {
+            return Err(judged.error(entry.inputs(), entry.rules(), &input, entry.outputs(), &output));
+        }
+        Ok(judged.notices(entry.inputs(), entry.rules(), &input))
+    }
+
+    fn check(&self, inputs: &[Column<'_>], rows: usize) -> Result<(), Error> {
+        let fields = self.entry().inputs();
+        if inputs.len() != fields.len() {
+            return Err(Error::bad_setting("inputs", "", &format!("{} columns were given, {} are needed", inputs.len(), fields.len())));
+        }
+        for (field, column) in fields.iter().zip(inputs) {
+            if let Column::Values(values) = column
+                && values.len() != rows
+            {
+                return Err(Error::bad_setting(field.name, "", &format!("the column has {} rows, {rows} are needed", values.len())));
+            }
+        }
+        Ok(())
+    }
+}
+
+/// A calculation of the catalogue, over columns.
+pub trait ColumnsEntry: Sync {
+    /// Its name.
+    fn name(&self) -> &'static str;
+    /// Fixes the settings.
+    ///
+    /// # Errors
+    /// Names the setting and what is wrong with it.
+    fn prepare(&self, settings: &Node) -> Result<Columns, Error>;
+}
+
+struct EntryOf<C>(std::marker::PhantomData<fn() -> C>);
+
+impl<C: Calculation> ColumnsEntry for EntryOf<C> {
+    fn name(&self) -> &'static str {
+        C::INFO.name
+    }
+    fn prepare(&self, settings: &Node) -> Result<Columns, Error> {
+        let build = || C::from_settings(&Settings::new(settings, <C as Context>::SETTINGS)?);
+        Ok(Columns { kernel: Box::new(Of(build()?)), scalar: erase(build()?) })
+    }
+}
+
+macro_rules! list {
+    ($($calculation:ty),* $(,)?) => {
+        /// Every calculation there is, over columns.
+        pub static CATALOGUE: &[&dyn ColumnsEntry] = &[$( &EntryOf::<$calculation>(std::marker::PhantomData) ),*];
+    };
+}
+for_each_calculation!(list);
+
+/// The calculation `name` over columns, with `settings` fixed.
+///
+/// # Errors
+/// An unknown name, with the nearest; or a bad setting.
+pub fn columns(name: &str, settings: &Node) -> Result<Columns, Error> {
+    CATALOGUE
+        .iter()
+        .find(|e| e.name() == name)
+        .ok_or_else(|| Error::unknown_name("calculation", name, CATALOGUE.iter().map(|e| e.name())))?
+        .prepare(settings)
+}
