@@ -28,6 +28,7 @@ mod registered;
 
 pub mod air;
 pub mod combustion;
+pub mod transient;
 pub mod convection;
 pub mod flue;
 pub mod fuel;
