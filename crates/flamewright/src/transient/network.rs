@@ -816,3 +816,150 @@ fn inverse_of_three(m: [[f64; 3]; 3]) -> [[f64; 3]; 3] {
     let determinant = m[0][0] * cofactor[0][0] + m[0][1] * cofactor[0][1] + m[0][2] * cofactor[0][2];
     core::array::from_fn(|i| core::array::from_fn(|j| cofactor[j][i] / determinant))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::vec;
+
+    /// Everything there can be: two masses, two open circuits and one closed, a room that warms,
+    /// sensors with lag on a chain and on the block, a modulating burner.
+    fn everything() -> Network {
+        let natural = HeatLoss { linear: 0.1, coefficient: 0.4, exponent: 1.25, radiation: 2e-8 };
+        let run = |length: f64, start: f64| Part::run(length, 900.0, natural, 3, start);
+        let emitter = Part { heat_capacity: 30_000.0, loss: HeatLoss::emitter(1200.0, 1.3), cells: 1, start: 295.0 };
+        Network {
+            block: Block {
+                heat_capacity: 60_000.0,
+                metal: Some(Metal { heat_capacity: 40_000.0, film: 800.0, start: 355.0 }),
+                casing: HeatLoss { linear: 4.0, coefficient: 1.0, exponent: 1.33, radiation: 1e-8 },
+                start: 345.0,
+            },
+            pump: Pump::Curve { shut_off: 30_000.0, steepness: 2e5 },
+            circuits: vec![
+                Circuit { parts: vec![run(5.0, 330.0), emitter.clone(), run(4.0, 310.0)], open: true, flow_coefficient: 1e-3 },
+                Circuit { parts: vec![run(2.0, 340.0)], open: true, flow_coefficient: 2e-3 },
+                Circuit { parts: vec![run(8.0, 300.0), emitter], open: false, flow_coefficient: 1e-3 },
+            ],
+            room: Room::Lumped { start: 291.0, heat_capacity: 2e5, loss: 40.0, outside: 278.0 },
+            water_heat_capacity: 4186.0,
+            sensors: vec![
+                Sensor { point: Point::Block, time_constant: 30.0 },
+                Sensor { point: Point::PartEnd { circuit: 0, part: 1 }, time_constant: 20.0 },
+                Sensor { point: Point::Metal, time_constant: 0.0 },
+            ],
+        }
+    }
+
+    fn model() -> Model {
+        let mut model = Model::new(&everything()).unwrap();
+        assert!(model.set_pump(true));
+        model.set_firing(Firing::Modulating { least: 4000.0, most: 20_000.0, set_point: 350.0, band: 12.0, sensor: 0 });
+        model
+    }
+
+    #[test]
+    fn elimination_solves_the_equations_of_the_slopes() {
+        for metal in [true, false] {
+            for room in [true, false] {
+                let mut network = everything();
+                if !metal {
+                    network.block.metal = None;
+                    network.sensors.pop();
+                }
+                if !room {
+                    network.room = Room::Fixed(292.0);
+                }
+                let mut model = Model::new(&network).unwrap();
+                model.set_pump(true);
+                model.set_firing(Firing::Modulating { least: 4000.0, most: 20_000.0, set_point: 350.0, band: 12.0, sensor: 0 });
+                let state = model.initial().to_vec();
+                let n = state.len();
+                let wanted: Vec<f64> = (0..n).map(|i| libm::sin(1.0 + i as f64)).collect();
+                let shift = 0.02;
+                // (shift I - J) wanted, J by central differences along `wanted`: J v = df/dv.
+                let along = |step: f64| {
+                    let moved: Vec<f64> = state.iter().zip(&wanted).map(|(y, v)| y + step * v).collect();
+                    let mut rates = vec![0.0; n];
+                    model.rates(&moved, &mut rates);
+                    rates
+                };
+                let (up, down) = (along(1e-4), along(-1e-4));
+                let mut b: Vec<f64> = (0..n).map(|i| shift * wanted[i] - (up[i] - down[i]) / 2e-4).collect();
+                assert!(model.factor(&state, shift));
+                model.solve(&mut b);
+                for i in 0..n {
+                    // Books carry joules: their slopes are thousands.
+                    let unit = if i < model.temperatures { 1.0 } else { 1e4 };
+                    assert!((b[i] - wanted[i]).abs() < 1e-6 * unit, "{metal} {room} {i}: {} {}", b[i], wanted[i]);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn heat_is_neither_made_nor_lost() {
+        let model = model();
+        let state = model.initial().to_vec();
+        let mut rates = vec![0.0; state.len()];
+        model.rates(&state, &mut rates);
+        let into_masses: f64 =
+            (0..model.temperatures).filter(|i| Some(*i) != model.room).map(|i| model.capacity[i] * rates[i]).sum();
+        let given: f64 = rates[model.temperatures..rates.len() - 2].iter().sum();
+        let burner = rates[rates.len() - 1];
+        assert!(burner > 4000.0);
+        assert!((burner - given - into_masses).abs() < 1e-9 * burner);
+        // And the room keeps what it does not pass on.
+        let room = model.room.unwrap();
+        assert!((model.capacity[room] * rates[room] - (given - rates[rates.len() - 2])).abs() < 1e-9 * given.abs());
+    }
+
+    #[test]
+    fn steady_state_has_no_change_left() {
+        let mut model = model();
+        let steady = model.steady(&model.initial().to_vec()).unwrap();
+        let mut rates = vec![0.0; steady.len()];
+        model.rates(&steady, &mut rates);
+        assert!(rates[..model.temperatures].iter().all(|rate| rate.abs() < 1e-12), "{rates:?}");
+        // Heat with nowhere to go has no steady state.
+        let mut closed = everything();
+        closed.block.casing = HeatLoss::NONE;
+        closed.circuits.clear();
+        closed.sensors.clear();
+        let mut model = Model::new(&closed).unwrap();
+        model.set_firing(Firing::Fixed(1000.0));
+        assert!(model.steady(&model.initial().to_vec()).is_none());
+    }
+
+    #[test]
+    fn pump_curve_and_parallel_circuits_balance() {
+        let model = model();
+        let (first, second, closed) = (model.flow(0), model.flow(1), model.flow(2));
+        assert_eq!(closed, 0.0);
+        // Parallel ways have the same pressure difference, which is what the pump gives at the sum.
+        let pressures = [first / 1e-3, second / 2e-3].map(|root| root * root);
+        assert!((pressures[0] / pressures[1] - 1.0).abs() < 1e-12);
+        let pump = 30_000.0 - 2e5 * (first + second) * (first + second);
+        assert!((pump / pressures[0] - 1.0).abs() < 1e-12);
+        assert!((flow_coefficient(first, pressures[0]) - 1e-3).abs() < 1e-15);
+        // Pump running against closed ways.
+        let mut shut = everything();
+        shut.circuits.iter_mut().for_each(|circuit| circuit.open = false);
+        assert!(!Model::new(&shut).unwrap().set_pump(true));
+    }
+
+    #[test]
+    fn impossible_networks_are_refused() {
+        let broken = |change: &dyn Fn(&mut Network)| {
+            let mut network = everything();
+            change(&mut network);
+            Model::new(&network).is_none()
+        };
+        assert!(broken(&|n| n.block.heat_capacity = 0.0));
+        assert!(broken(&|n| n.circuits[0].parts[0].cells = 0));
+        assert!(broken(&|n| n.circuits[0].parts.clear()));
+        assert!(broken(&|n| n.sensors[0].point = Point::PartEnd { circuit: 1, part: 1 }));
+        assert!(broken(&|n| n.circuits[0].parts[1].heat_capacity = f64::NAN));
+        assert!(!broken(&|_| {}));
+    }
+}

@@ -570,3 +570,104 @@ mod rodas {
         ],
     ];
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A stiffening spring, `x'' = -x - x^3`: not linear, and its energy is known.
+    struct Spring {
+        shift: f64,
+        slope: f64,
+    }
+
+    impl System for Spring {
+        fn dimension(&self) -> usize {
+            2
+        }
+        fn controlled(&self) -> usize {
+            2
+        }
+        fn rates(&self, state: &[f64], rates: &mut [f64]) {
+            rates[0] = state[1];
+            rates[1] = -state[0] - state[0] * state[0] * state[0];
+        }
+        fn factor(&mut self, state: &[f64], shift: f64) -> bool {
+            self.shift = shift;
+            self.slope = -1.0 - 3.0 * state[0] * state[0];
+            true
+        }
+        fn solve(&self, b: &mut [f64]) {
+            let determinant = self.shift * self.shift - self.slope;
+            let [x, y] = [b[0], b[1]];
+            b[0] = (self.shift * x + y) / determinant;
+            b[1] = (self.slope * x + self.shift * y) / determinant;
+        }
+    }
+
+    fn fixed_steps(method: Method, steps: u32) -> (f64, f64) {
+        let mut spring = Spring { shift: 0.0, slope: 0.0 };
+        let mut solver = Solver::new(&spring, &[1.0, 0.0], 1e9, 100_000);
+        let h = 2.0 / f64::from(steps);
+        let mut inside = f64::NAN;
+        for step in 0..steps {
+            solver.method = method;
+            solver.proposed = h;
+            solver.step(&mut spring, h * f64::from(step + 1)).unwrap();
+            if step + 1 == steps {
+                inside = solver.value_at(0, solver.time_before() + 0.4 * solver.taken);
+            }
+        }
+        (solver.state()[0], inside)
+    }
+
+    #[test]
+    fn both_methods_have_order_five_and_their_interpolants_four() {
+        for method in [Method::Explicit, Method::LinearImplicit] {
+            let truth = fixed_steps(method, 4096).0;
+            let errors = [32, 64].map(|n| (fixed_steps(method, n).0 - truth).abs());
+            let order = libm::log2(errors[0] / errors[1]);
+            assert!(order > 4.7 && order < 6.5, "{method:?} {order} {errors:?}");
+            // The point inside the last step is at 2 - 0.6 h: its truth from very fine steps.
+            let inside = [32_u32, 64].map(|n| {
+                let mut spring = Spring { shift: 0.0, slope: 0.0 };
+                let mut fine = Solver::new(&spring, &[1.0, 0.0], 1e-13, 1_000_000);
+                let end = 2.0 - 0.6 * 2.0 / f64::from(n);
+                while fine.time() < end {
+                    fine.step(&mut spring, end).unwrap();
+                }
+                (fixed_steps(method, n).1 - fine.state()[0]).abs()
+            });
+            let order = libm::log2(inside[0] / inside[1]);
+            assert!(order > 3.8, "{method:?} {order} {inside:?}");
+        }
+    }
+
+    #[test]
+    fn agrees_with_the_other_method_and_keeps_the_energy() {
+        let mut spring = Spring { shift: 0.0, slope: 0.0 };
+        let mut solver = Solver::new(&spring, &[1.0, 0.0], 1e-11, 100_000);
+        while solver.time() < 20.0 {
+            solver.step(&mut spring, 20.0).unwrap();
+        }
+        let [x, v] = [solver.state()[0], solver.state()[1]];
+        assert!((0.5 * v * v + 0.5 * x * x + 0.25 * x * x * x * x - 0.75).abs() < 1e-8);
+    }
+
+    #[test]
+    fn a_step_that_cannot_be_taken_is_a_failure_and_not_a_loop() {
+        let mut spring = Spring { shift: 0.0, slope: 0.0 };
+        let mut solver = Solver::new(&spring, &[f64::NAN, 0.0], 1e-8, 1000);
+        assert!(solver.step(&mut spring, 1.0).is_err());
+        let mut solver = Solver::new(&spring, &[1.0, 0.0], 1e-8, 5);
+        let halt = (0..10).find_map(|_| solver.step(&mut spring, 1e6).err());
+        assert_eq!(halt, Some(Halt::TooManySteps));
+    }
+
+    #[test]
+    fn a_bracketed_root_is_found_to_rounding() {
+        let root = bracketed_root(|x| 2.0 - x * x * x, 0.0, 2.0, 2.0, -6.0);
+        assert!((root * root * root - 2.0).abs() < 1e-14);
+        assert_eq!(bracketed_root(|x| -x, -1.0, 1.0, 0.0, 0.0), 0.0);
+    }
+}
