@@ -6,6 +6,7 @@ macro_rules! for_each_calculation {
     ($then:ident) => {
         $then! {
             $crate::water::LiquidWater,
+            $crate::transient::CoolDown,
         }
     };
 }

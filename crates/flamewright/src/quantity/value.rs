@@ -178,3 +178,36 @@ impl Value for EnergyPerVolume {
         Self(plain)
     }
 }
+
+/// Heat lost per length of pipe and per kelvin over the room (linear thermal transmittance, ISO
+/// 12241). To `uom` it would be a conductivity.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+#[repr(transparent)]
+pub struct LinearTransmittance(types::ThermalConductivity);
+
+impl Value for LinearTransmittance {
+    type Plain = types::ThermalConductivity;
+    const KIND: Kind = Kind {
+        name: "heat loss per length and kelvin",
+        dimension: [1, 1, -3, 0, -1, 0, 0],
+        si_name: "watt_per_metre_kelvin_of_length",
+        difference: false,
+        basis: Basis::None,
+    };
+    #[inline(always)]
+    fn from_si(si: f64) -> Self {
+        Self(types::ThermalConductivity::from_si(si))
+    }
+    #[inline(always)]
+    fn si(self) -> f64 {
+        self.0.value
+    }
+    #[inline(always)]
+    fn plain(self) -> types::ThermalConductivity {
+        self.0
+    }
+    #[inline(always)]
+    fn of(plain: types::ThermalConductivity) -> Self {
+        Self(plain)
+    }
+}

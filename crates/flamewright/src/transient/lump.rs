@@ -39,7 +39,13 @@ pub(crate) fn time_between(heat_capacity: f64, loss: &HeatLoss, power: f64, room
     if steady.is_infinite() {
         // No loss at all: the mass warms by the power alone, or stays as it is.
         let time = heat_capacity * (target - start) / power;
-        return if power == 0.0 { f64::INFINITY } else if time >= 0.0 { time } else { f64::NAN };
+        return if power == 0.0 {
+            f64::INFINITY
+        } else if time >= 0.0 {
+            time
+        } else {
+            f64::NAN
+        };
     }
     if from == 0.0 || to == 0.0 || (from > 0.0) != (to > 0.0) {
         // At rest before the target is reached, or only after an endless time.

@@ -174,7 +174,10 @@ pub(crate) enum Point {
     Block,
     Metal,
     /// The last cell of a part of a circuit.
-    PartEnd { circuit: usize, part: usize },
+    PartEnd {
+        circuit: usize,
+        part: usize,
+    },
     Room,
     /// The sensor of this number.
     Sensor(usize),
@@ -204,7 +207,13 @@ pub(crate) struct Network {
 pub(crate) enum Firing {
     Fixed(f64),
     /// Falls from `most` at `band` kelvin below `set_point` of a sensor to `least` at the set point.
-    Modulating { least: f64, most: f64, set_point: f64, band: f64, sensor: usize },
+    Modulating {
+        least: f64,
+        most: f64,
+        set_point: f64,
+        band: f64,
+        sensor: usize,
+    },
 }
 
 impl Firing {
@@ -298,6 +307,8 @@ pub(crate) struct Model {
     outside_loss: f64,
     outside: f64,
     firing: Firing,
+    /// Heat put in all the time, W
+    standing: f64,
     pump: Pump,
     flow_coefficients: Vec<f64>,
     water_heat_capacity: f64,
@@ -394,6 +405,7 @@ impl Model {
             outside_loss,
             outside,
             firing: Firing::OFF,
+            standing: 0.0,
             pump: network.pump,
             flow_coefficients: network.circuits.iter().map(|circuit| circuit.flow_coefficient).collect(),
             water_heat_capacity: network.water_heat_capacity,
@@ -468,6 +480,18 @@ impl Model {
         !running || flow > 0.0
     }
 
+    /// Heat put into the block all the time, W, such as by a pilot flame.
+    pub(crate) fn set_standing_heat(&mut self, power: f64) {
+        self.standing = power;
+    }
+
+    /// Takes the temperatures of a state for those of the start, and begins the heat book anew.
+    pub(crate) fn start_from(&mut self, state: &[f64]) {
+        for (node, (start, value)) in self.initial.iter_mut().zip(state).enumerate() {
+            *start = if node < self.temperatures { *value } else { 0.0 };
+        }
+    }
+
     pub(crate) fn set_firing(&mut self, firing: Firing) {
         self.firing = firing;
     }
@@ -476,9 +500,9 @@ impl Model {
         self.firing
     }
 
-    /// Heat from the burner at a state, W.
-    pub(crate) fn firing_power(&self, state: &[f64]) -> f64 {
-        self.firing.power(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]))
+    /// Heat put in at a state, W.
+    fn firing_power(&self, state: &[f64]) -> f64 {
+        self.standing + self.firing.power(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]))
     }
 
     /// Mass flow of a circuit, kg/s.
@@ -510,6 +534,13 @@ impl Model {
         sum
     }
 
+    /// Heat the masses hold over the room, J; the room's own is left out.
+    pub(crate) fn left(&self, state: &[f64]) -> f64 {
+        let room = self.room_temperature(state);
+        let masses = (0..self.temperatures).filter(|node| Some(*node) != self.room);
+        masses.map(|node| self.capacity[node] * (state[node] - room)).sum()
+    }
+
     /// Heat given off since the start by the casing, J.
     pub(crate) fn casing_heat(&self, state: &[f64]) -> f64 {
         state[self.temperatures]
@@ -525,14 +556,14 @@ impl Model {
         state[self.temperatures..self.temperatures + self.sinks.len()].iter().sum()
     }
 
-    /// Heat from the burner since the start, J.
-    pub(crate) fn burner_heat(&self, state: &[f64]) -> f64 {
+    /// Heat from burner and standing flame since the start, J.
+    pub(crate) fn heat_put_in(&self, state: &[f64]) -> f64 {
         state[self.temperatures + self.sinks.len() + 1]
     }
 
     /// What the heat book lacks, as a share of the heat that moved: burner = stored + given off.
     pub(crate) fn imbalance(&self, state: &[f64]) -> f64 {
-        let (stored, given, burner) = (self.stored(state), self.given_off(state), self.burner_heat(state));
+        let (stored, given, burner) = (self.stored(state), self.given_off(state), self.heat_put_in(state));
         let moved = stored.abs().max(given.abs()).max(burner.abs());
         if moved > 0.0 { (burner - stored - given) / moved } else { 0.0 }
     }
@@ -652,8 +683,7 @@ impl System for Model {
         f.firing_slope = slope;
         for sink in &self.sinks {
             for node in sink.from..sink.to {
-                let (by_self, by_room) =
-                    if sink.rest.is_linear() { (0.0, 0.0) } else { sink.rest.slopes(state[node], room_temperature) };
+                let (by_self, by_room) = if sink.rest.is_linear() { (0.0, 0.0) } else { sink.rest.slopes(state[node], room_temperature) };
                 f.by_self[node] = sink.linear + by_self;
                 f.by_room[node] = sink.linear + by_room;
             }
@@ -903,8 +933,7 @@ mod tests {
         let state = model.initial().to_vec();
         let mut rates = vec![0.0; state.len()];
         model.rates(&state, &mut rates);
-        let into_masses: f64 =
-            (0..model.temperatures).filter(|i| Some(*i) != model.room).map(|i| model.capacity[i] * rates[i]).sum();
+        let into_masses: f64 = (0..model.temperatures).filter(|i| Some(*i) != model.room).map(|i| model.capacity[i] * rates[i]).sum();
         let given: f64 = rates[model.temperatures..rates.len() - 2].iter().sum();
         let burner = rates[rates.len() - 1];
         assert!(burner > 4000.0);

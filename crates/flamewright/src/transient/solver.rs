@@ -251,12 +251,7 @@ impl Solver {
         combine(
             trial,
             y,
-            [
-                (h * (19372.0 / 6561.0), k1),
-                (h * (-25360.0 / 2187.0), k2),
-                (h * (64448.0 / 6561.0), k3),
-                (h * (-212.0 / 729.0), k4),
-            ],
+            [(h * (19372.0 / 6561.0), k1), (h * (-25360.0 / 2187.0), k2), (h * (64448.0 / 6561.0), k3), (h * (-212.0 / 729.0), k4)],
         );
         system.rates(trial, k5);
         combine(
@@ -289,8 +284,7 @@ impl Solver {
         let mut sum = 0.0;
         for i in 0..controlled {
             let error = h
-                * ((71.0 / 57600.0) * k1[i] - (71.0 / 16695.0) * k3[i] + (71.0 / 1920.0) * k4[i]
-                    - (17253.0 / 339200.0) * k5[i]
+                * ((71.0 / 57600.0) * k1[i] - (71.0 / 16695.0) * k3[i] + (71.0 / 1920.0) * k4[i] - (17253.0 / 339200.0) * k5[i]
                     + (22.0 / 525.0) * k6[i]
                     - (1.0 / 40.0) * k7[i]);
             worst = worst.max(error.abs());
@@ -465,7 +459,13 @@ fn largest(values: &[f64]) -> f64 {
 
 /// Root of a function with `at_left > 0 >= at_right` (false position with the Illinois rule, and a
 /// bisection where that is slow). Ends within rounding of the argument or after a bounded count.
-pub(crate) fn bracketed_root(mut function: impl FnMut(f64) -> f64, mut left: f64, mut at_left: f64, mut right: f64, mut at_right: f64) -> f64 {
+pub(crate) fn bracketed_root(
+    mut function: impl FnMut(f64) -> f64,
+    mut left: f64,
+    mut at_left: f64,
+    mut right: f64,
+    mut at_right: f64,
+) -> f64 {
     let mut side = 0;
     for turn in 0..120 {
         if at_right == 0.0 || right - left <= 1e-15 * right.abs().max(left.abs()) {
