@@ -707,6 +707,11 @@ fn symbols_and_units_have_a_plain_and_a_typeset_form() {
     ] {
         assert_eq!(unit_latex(unit), latex);
     }
+    let working = &mut Steps::new([("share", "x")]);
+    let share = 0.123456789;
+    step!(working, let same: "y" in PERCENT = share, "definition");
+    assert_eq!(same, share);
+    assert_eq!(working.plain(), "y = x = 0.123457 (12.3457 %)  [definition]\n");
     let percent: Unit = PERCENT;
     let working = &mut Steps::default();
     step!(working, let half: "h" in percent = 0.5, "100 % & more_");
