@@ -21,6 +21,7 @@ pub mod quantity;
 pub mod record;
 #[cfg(feature = "text")]
 pub mod text;
+pub mod uncertainty;
 pub mod working;
 
 mod error;
