@@ -7,6 +7,13 @@ macro_rules! for_each_calculation {
         $then! {
             $crate::water::LiquidWater,
             $crate::transient::CoolDown,
+            $crate::supply::InstallationVolume,
+            $crate::supply::TightnessTest,
+            $crate::supply::TightnessPlan,
+            $crate::supply::LetBy,
+            $crate::supply::LeakScaling,
+            $crate::supply::Purge,
+            $crate::supply::PurgeVelocity,
         }
     };
 }

@@ -37,7 +37,7 @@ pub trait Value: Copy + core::fmt::Debug + PartialEq {
 /// The quantity types that records are made of: `uom`'s, with short names of our own where it has none.
 pub mod types {
     pub use uom::si::f64::{
-        Acceleration, Angle, Area, AvailableEnergy, DynamicViscosity, ElectricPotential, ElectricalResistance, Energy, Frequency,
+        Acceleration, AmountOfSubstance, Angle, Area, AvailableEnergy, DynamicViscosity, ElectricPotential, ElectricalResistance, Energy, Frequency,
         HeatCapacity, HeatTransfer, Length, Mass, MassDensity, MassRate, MolarEnergy, MolarMass, Power, Pressure, Ratio,
         SpecificHeatCapacity, SpecificVolume, TemperatureCoefficient, TemperatureInterval, ThermalConductance, ThermalConductivity,
         ThermodynamicTemperature, Time, Velocity, Volume, VolumeRate,
@@ -110,6 +110,7 @@ values! {
     Acceleration, "acceleration", "metre_per_second_squared", [1, 0, -2, 0, 0, 0, 0], false;
     Time, "time", "second", [0, 0, 1, 0, 0, 0, 0], false;
     Frequency, "rate", "per_second", [0, 0, -1, 0, 0, 0, 0], false;
+    AmountOfSubstance, "amount of substance", "mole", [0, 0, 0, 0, 0, 1, 0], false;
     Mass, "mass", "kilogram", [0, 1, 0, 0, 0, 0, 0], false;
     MassRate, "mass flow", "kilogram_per_second", [0, 1, -1, 0, 0, 0, 0], false;
     MassDensity, "density", "kilogram_per_cubic_metre", [-3, 1, 0, 0, 0, 0, 0], false;
