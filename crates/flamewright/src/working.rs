@@ -503,7 +503,8 @@ impl Step {
         } else {
             alloc::vec![self.formula(), self.substituted(), self.result()]
         };
-        if matches!(self.form, Formula::Leaf(_) | Formula::Number(_)) {
+        let lone = with_unit(self.value, RESULT_FIGURES, &self.unit(), latex).text;
+        if parts.get(1) == Some(&lone) {
             parts.remove(1);
         }
         parts.dedup();

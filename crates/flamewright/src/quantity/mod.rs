@@ -1,12 +1,14 @@
 //! Quantities: what a value measures, on which basis, in which unit, and how people write it.
 
 mod basis;
+mod reference;
 mod text;
 pub(crate) mod unit;
 mod value;
 
 pub use basis::*;
+pub use reference::ReferenceConditions;
 pub(crate) use text::read;
 pub use text::{parse, quantity_text};
 pub use unit::{Dimension, Unit, units};
-pub use value::{Kind, LinearTransmittance, Value, types};
+pub use value::{Kind, Value, types};
