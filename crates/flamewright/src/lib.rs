@@ -21,6 +21,7 @@ pub mod quantity;
 pub mod record;
 #[cfg(feature = "text")]
 pub mod text;
+pub mod uncertainty;
 pub mod working;
 
 mod error;
@@ -28,6 +29,7 @@ mod registered;
 
 pub mod air;
 pub mod combustion;
+pub mod transient;
 pub mod convection;
 pub mod flue;
 pub mod fuel;

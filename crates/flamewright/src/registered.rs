@@ -8,6 +8,14 @@ macro_rules! for_each_calculation {
             $crate::fuel::FuelProperties,
             $crate::fuel::GasPropertiesOf,
             $crate::water::LiquidWater,
+            $crate::transient::CoolDown,
+            $crate::supply::InstallationVolume,
+            $crate::supply::TightnessTest,
+            $crate::supply::TightnessPlan,
+            $crate::supply::LetBy,
+            $crate::supply::LeakScaling,
+            $crate::supply::Purge,
+            $crate::supply::PurgeVelocity,
         }
     };
 }

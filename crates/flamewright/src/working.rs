@@ -503,8 +503,7 @@ impl Step {
         } else {
             alloc::vec![self.formula(), self.substituted(), self.result()]
         };
-        let lone = with_unit(self.value, RESULT_FIGURES, &self.unit(), latex).text;
-        if parts.get(1) == Some(&lone) {
+        if matches!(self.form, Formula::Leaf(_) | Formula::Number(_)) {
             parts.remove(1);
         }
         parts.dedup();

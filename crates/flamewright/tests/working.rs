@@ -3,6 +3,8 @@
 //! The shown lines are read back by a small evaluator that knows school arithmetic and nothing of
 //! the library. Units are numbers to it, so a line whose units do not balance is found out as well.
 
+use flamewright::catalogue::CATALOGUE;
+use flamewright::node::Node;
 use flamewright::quantity::Unit;
 use flamewright::quantity::units::{DEGREE_CELSIUS, KILOWATT, MEGAJOULE_PER_CUBIC_METRE, PERCENT};
 use flamewright::working::{Formula, Function, Known, Leaf, Silent, Step, Steps, Working, plain_symbol, step, unit_latex};
@@ -606,6 +608,50 @@ fn a_name_keeps_its_symbol_only_as_long_as_its_value() {
 }
 
 #[test]
+fn a_bare_number_gets_the_unit_of_what_it_was_taken_from() {
+    let working = &mut Steps::new([
+        Known { name: "temperature", symbol: "T", unit: Some(DEGREE_CELSIUS), value: Some(343.15) },
+        Known { name: "ambient", symbol: "T_a", unit: Some(DEGREE_CELSIUS), value: Some(293.15) },
+    ]);
+    let (temperature, ambient): (f64, f64) = (343.15, 300.0);
+    step!(working, let loss: "\\dot Q" in KILOWATT = 20.0 * (temperature - ambient), "invented");
+    step!(working, let twice: "z" = 2.0 * loss, "invented");
+    assert!(agree(twice, 1726.0, 1e-12));
+    assert_eq!(
+        working.plain(),
+        "Q\u{307} = 20 × (T - ambient) = 20 × (343.15 K - 300) = 863 W (0.863 kW)  [invented]\n\
+         z = 2 × Q\u{307} = 2 × 863 W = 1726  [invented]\n"
+    );
+}
+
+/// Every calculation that runs with its default settings, on readings drawn from its usual ranges.
+#[test]
+fn every_step_of_the_catalogue_works_out_to_what_was_computed() {
+    let mut numbers = Numbers(3);
+    let (mut drawn, mut reached) = (0, 0);
+    for entry in CATALOGUE {
+        let Ok(prepared) = entry.prepare(&Node::Table(Vec::new())) else { continue };
+        drawn += 1;
+        let mut steps_seen = 0;
+        for _ in 0..50 {
+            let input: Vec<f64> = entry.inputs().iter().map(|field| numbers.between(field.usual_minimum, field.usual_maximum)).collect();
+            let Ok(steps) = prepared.steps(&input) else { continue };
+            steps_seen += steps.len();
+            for step in &steps {
+                let name = entry.info().name;
+                assert!(agree(step.recomputed(), step.value(), 1e-9), "{name}: {} is recomputed as {}", step.plain(), step.recomputed());
+                let braces = step.latex().chars().fold(0, |depth, letter| depth + i32::from(letter == '{') - i32::from(letter == '}'));
+                assert_eq!(braces, 0, "{name}: {}", step.latex());
+                assert!(!step.source().is_empty(), "{name}: {} has no source", step.plain());
+            }
+        }
+        reached += usize::from(steps_seen > 0);
+    }
+    // Joint conditions may refuse all that was drawn, but not for most calculations.
+    assert!(reached > 0 && 2 * reached >= drawn, "steps were seen of {reached} calculations out of {drawn}");
+}
+
+#[test]
 fn figures_suffice_even_where_a_difference_cancels() {
     let working = &mut Steps::new([("warm", "a"), ("cold", "b")]);
     let (warm, cold) = (353.123_456_789, 353.123_450_001);
@@ -661,6 +707,11 @@ fn symbols_and_units_have_a_plain_and_a_typeset_form() {
     ] {
         assert_eq!(unit_latex(unit), latex);
     }
+    let working = &mut Steps::new([("share", "x")]);
+    let share = 0.123456789;
+    step!(working, let same: "y" in PERCENT = share, "definition");
+    assert_eq!(same, share);
+    assert_eq!(working.plain(), "y = x = 0.123457 (12.3457 %)  [definition]\n");
     let percent: Unit = PERCENT;
     let working = &mut Steps::default();
     step!(working, let half: "h" in percent = 0.5, "100 % & more_");

@@ -36,11 +36,7 @@ pub fn flue_gas_conductivity(temperature: f64) -> f64 {
 pub fn nusselt(reynolds: f64, prandtl: f64, diameter_over_length: f64, relative_roughness: f64) -> f64 {
     let reynolds = reynolds.max(LAMINAR_BELOW) + 0.0 * reynolds;
     let roughened = colebrook(reynolds, relative_roughness) / colebrook(reynolds, 0.0);
-    0.0214
-        * (pow(reynolds, 0.8) - 100.0)
-        * pow(prandtl, 0.4)
-        * (1.0 + pow(diameter_over_length, 2.0 / 3.0))
-        * pow(roughened, 0.67)
+    0.0214 * (pow(reynolds, 0.8) - 100.0) * pow(prandtl, 0.4) * (1.0 + pow(diameter_over_length, 2.0 / 3.0)) * pow(roughened, 0.67)
 }
 
 /// Friction factor of a flue: Colebrook's, or the laminar one where it is the larger.
@@ -126,8 +122,7 @@ fn cooling_at(c: &Chimney, mean: f64) -> Cooling {
     let reynolds = 4.0 * c.mass_flow / (circumference * viscosity);
     let relative_roughness = c.roughness / c.bore;
     let prandtl = viscosity * c.heat_capacity / conductivity;
-    let internal_coefficient =
-        nusselt(reynolds, prandtl, c.bore / c.length, relative_roughness) * conductivity / c.bore;
+    let internal_coefficient = nusselt(reynolds, prandtl, c.bore / c.length, relative_roughness) * conductivity / c.bore;
     let beyond = c.thermal_resistance + c.bore / (c.external_coefficient * c.outside_diameter);
     let transmission = 1.0 / (1.0 / internal_coefficient + c.instability_factor * beyond);
     let cooling_number = circumference * transmission * c.length / (c.mass_flow * c.heat_capacity);

@@ -11,4 +11,4 @@ pub use reference::ReferenceConditions;
 pub(crate) use text::read;
 pub use text::{parse, quantity_text};
 pub use unit::{Dimension, Unit, units};
-pub use value::{Kind, Value, types};
+pub use value::{Kind, LinearTransmittance, Value, types};

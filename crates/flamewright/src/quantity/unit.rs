@@ -86,6 +86,7 @@ pub mod units {
     pub const SQUARE_CENTIMETRE: Unit = Unit::new("cm²", 1e-4, AREA);
     pub const CUBIC_METRE: Unit = Unit::new("m³", 1.0, VOLUME);
     pub const LITRE: Unit = Unit::new("L", 1e-3, VOLUME);
+    pub const MILLILITRE: Unit = Unit::new("mL", 1e-6, VOLUME);
     pub const CUBIC_METRE_PER_HOUR: Unit = Unit::new("m³/h", 1.0 / 3600.0, per(VOLUME, TIME));
     pub const CUBIC_METRE_PER_SECOND: Unit = Unit::new("m³/s", 1.0, per(VOLUME, TIME));
     pub const LITRE_PER_HOUR: Unit = Unit::new("L/h", 1e-3 / 3600.0, per(VOLUME, TIME));
@@ -110,6 +111,7 @@ pub mod units {
     pub const KILOGRAM_PER_KILOWATT_HOUR: Unit = Unit::new("kg/kWh", 1.0 / 3.6e6, per(MASS, ENERGY));
     pub const CUBIC_METRE_PER_KILOWATT_HOUR: Unit = Unit::new("m³/kWh", 1.0 / 3.6e6, per(VOLUME, ENERGY));
     pub const KILOGRAM_PER_KILOGRAM: Unit = Unit::new("kg/kg", 1.0, NUMBER);
+    pub const MOLE: Unit = Unit::new("mol", 1.0, AMOUNT);
     pub const KILOGRAM_PER_MOLE: Unit = Unit::new("kg/mol", 1.0, per(MASS, AMOUNT));
     pub const GRAM_PER_MOLE: Unit = Unit::new("g/mol", 1e-3, per(MASS, AMOUNT));
     pub const MOLE_PER_KILOGRAM: Unit = Unit::new("mol/kg", 1.0, per(AMOUNT, MASS));

@@ -37,7 +37,7 @@ pub trait Value: Copy + core::fmt::Debug + PartialEq {
 /// The quantity types that records are made of: `uom`'s, with short names of our own where it has none.
 pub mod types {
     pub use uom::si::f64::{
-        Acceleration, Angle, Area, AvailableEnergy, DynamicViscosity, ElectricPotential, ElectricalResistance, Energy, Frequency,
+        Acceleration, AmountOfSubstance, Angle, Area, AvailableEnergy, DynamicViscosity, ElectricPotential, ElectricalResistance, Energy, Frequency,
         HeatCapacity, HeatTransfer, Length, Mass, MassDensity, MassRate, MolarEnergy, MolarMass, Power, Pressure, Ratio,
         SpecificHeatCapacity, SpecificVolume, TemperatureCoefficient, TemperatureInterval, ThermalConductance, ThermalConductivity,
         ThermodynamicTemperature, Time, Velocity, Volume, VolumeRate,
@@ -110,6 +110,7 @@ values! {
     Acceleration, "acceleration", "metre_per_second_squared", [1, 0, -2, 0, 0, 0, 0], false;
     Time, "time", "second", [0, 0, 1, 0, 0, 0, 0], false;
     Frequency, "rate", "per_second", [0, 0, -1, 0, 0, 0, 0], false;
+    AmountOfSubstance, "amount of substance", "mole", [0, 0, 0, 0, 0, 1, 0], false;
     Mass, "mass", "kilogram", [0, 1, 0, 0, 0, 0, 0], false;
     MassRate, "mass flow", "kilogram_per_second", [0, 1, -1, 0, 0, 0, 0], false;
     MassDensity, "density", "kilogram_per_cubic_metre", [-3, 1, 0, 0, 0, 0, 0], false;
@@ -175,6 +176,39 @@ impl Value for EnergyPerVolume {
     }
     #[inline(always)]
     fn of(plain: types::Pressure) -> Self {
+        Self(plain)
+    }
+}
+
+/// Heat lost per length of pipe and per kelvin over the room (linear thermal transmittance, ISO
+/// 12241). To `uom` it would be a conductivity.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+#[repr(transparent)]
+pub struct LinearTransmittance(types::ThermalConductivity);
+
+impl Value for LinearTransmittance {
+    type Plain = types::ThermalConductivity;
+    const KIND: Kind = Kind {
+        name: "heat loss per length and kelvin",
+        dimension: [1, 1, -3, 0, -1, 0, 0],
+        si_name: "watt_per_metre_kelvin_of_length",
+        difference: false,
+        basis: Basis::None,
+    };
+    #[inline(always)]
+    fn from_si(si: f64) -> Self {
+        Self(types::ThermalConductivity::from_si(si))
+    }
+    #[inline(always)]
+    fn si(self) -> f64 {
+        self.0.value
+    }
+    #[inline(always)]
+    fn plain(self) -> types::ThermalConductivity {
+        self.0
+    }
+    #[inline(always)]
+    fn of(plain: types::ThermalConductivity) -> Self {
         Self(plain)
     }
 }

@@ -81,12 +81,8 @@ pub fn section_flows(branches: &[Branch]) -> Option<Vec<f64>> {
 fn in_section(flow: f64, branch: &Branch, bore: &Bore, gas: &SupplyGas, gauge: f64) -> (PipeFlow, f64) {
     let absolute_pressure = gauge + gas.barometric_pressure;
     let density = gas.density_per_pressure * absolute_pressure;
-    let stretch = Stretch {
-        bore: bore.diameter,
-        length: branch.length,
-        roughness: bore.roughness,
-        loss_coefficients: branch.loss_coefficients,
-    };
+    let stretch =
+        Stretch { bore: bore.diameter, length: branch.length, roughness: bore.roughness, loss_coefficients: branch.loss_coefficients };
     let inlet = InletGas { density, viscosity: gas.viscosity, absolute_pressure };
     let pipe = pipe_flow(flow * gas.reference_density / density, &stretch, &inlet, gas.friction);
     (pipe, buoyancy(branch.rise, density, gas.air_density))
@@ -165,13 +161,7 @@ fn together(one: &[Plan], other: &[Plan]) -> Vec<Plan> {
 /// after the whole allowed drop, which errs on the safe side by about 0.1 % for each millibar;
 /// [`pressures`] then gives the figures of the choice.
 #[must_use]
-pub fn choose_bores(
-    branches: &[Branch],
-    bores: &[Bore],
-    gas: &SupplyGas,
-    allowed_drop: f64,
-    velocity_limit: f64,
-) -> Option<Vec<usize>> {
+pub fn choose_bores(branches: &[Branch], bores: &[Bore], gas: &SupplyGas, allowed_drop: f64, velocity_limit: f64) -> Option<Vec<usize>> {
     let rising = bores.windows(2).all(|pair| matches!(pair, [a, b] if a.diameter < b.diameter));
     if !rising || bores.is_empty() || allowed_drop.is_nan() {
         return None;
@@ -239,7 +229,13 @@ mod tests {
 
     /// An invented house: boiler 2.5 m3/h, fire 0.6, hob 0.9.
     fn house() -> Vec<Branch> {
-        let branch = |parent, length, rise, load_per_hour: f64| Branch { parent, length, loss_coefficients: 0.0, rise, load: load_per_hour / 3600.0 };
+        let branch = |parent, length, rise, load_per_hour: f64| Branch {
+            parent,
+            length,
+            loss_coefficients: 0.0,
+            rise,
+            load: load_per_hour / 3600.0,
+        };
         vec![
             branch(None, 6.0, 0.0, 0.0),
             branch(Some(0), 3.0, 2.4, 0.6),
@@ -252,7 +248,9 @@ mod tests {
     fn worst_drop(branches: &[Branch], sizes: &[usize]) -> f64 {
         let chosen: Vec<Bore> = sizes.iter().map(|&size| bores()[size]).collect();
         let flows = pressures(branches, &chosen, &gas()).unwrap();
-        let drop = |(branch, flow): (&Branch, &BranchFlow)| if branch.load > 0.0 { gas().inlet_pressure - flow.end_pressure.low } else { f64::NEG_INFINITY };
+        let drop = |(branch, flow): (&Branch, &BranchFlow)| {
+            if branch.load > 0.0 { gas().inlet_pressure - flow.end_pressure.low } else { f64::NEG_INFINITY }
+        };
         branches.iter().zip(&flows).map(drop).fold(f64::NEG_INFINITY, f64::max)
     }
 

@@ -118,10 +118,7 @@ pub fn discharge(pressure_drop: f64, stretch: &Stretch, gas: &InletGas, turbulen
     // The equation of `expanding`, read backwards: expansion acts as a smaller drop and one more
     // loss coefficient.
     let outlet = gas.absolute_pressure - pressure_drop;
-    let stretch = &Stretch {
-        loss_coefficients: stretch.loss_coefficients + 2.0 * ln(gas.absolute_pressure / outlet),
-        ..*stretch
-    };
+    let stretch = &Stretch { loss_coefficients: stretch.loss_coefficients + 2.0 * ln(gas.absolute_pressure / outlet), ..*stretch };
     let pressure_drop = pressure_drop - 0.5 * pressure_drop * pressure_drop / gas.absolute_pressure;
     let if_laminar = laminar_reynolds(pressure_drop, stretch, gas);
     if if_laminar <= LAMINAR_BELOW {

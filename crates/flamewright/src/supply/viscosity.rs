@@ -42,29 +42,52 @@ pub static PURE_GASES: [GasViscosity; 21] = [
     gas("CH4", [10.87680, 3.21622, -0.20549, 0.02836], "Quiñones-Cisneros & Deiters 2006, J. Phys. Chem. B 110, 12820"),
     gas("C2H6", [9.05940, 2.95877, -0.11945, -0.00705], "Friend, Ingham & Ely 1991, J. Phys. Chem. Ref. Data 20, 275"),
     gas("C3H8", [7.87627, 2.70529, -0.06563, 0.00154], "Vogel et al. 1998, J. Phys. Chem. Ref. Data 27, 947"),
-    gas("nC4H10", [7.15238, 2.53954, -0.10025, 0.02551], "Vogel, Küchenmeister & Bich 1999, High Temp. High Press. 31, 173; fitted above 274 K"),
-    gas("iC4H10", [7.25049, 2.48307, -0.09500, 0.01663], "Vogel, Küchenmeister & Bich 2000, Int. J. Thermophys. 21, 343; fitted above 262 K"),
+    gas(
+        "nC4H10",
+        [7.15238, 2.53954, -0.10025, 0.02551],
+        "Vogel, Küchenmeister & Bich 1999, High Temp. High Press. 31, 173; fitted above 274 K",
+    ),
+    gas(
+        "iC4H10",
+        [7.25049, 2.48307, -0.09500, 0.01663],
+        "Vogel, Küchenmeister & Bich 2000, Int. J. Thermophys. 21, 343; fitted above 262 K",
+    ),
     gas("nC5H12", [6.54836, 2.34459, -0.01685, -0.01155], "Quiñones-Cisneros & Deiters 2006, J. Phys. Chem. B 110, 12820; zero density"),
     gas("iC5H12", [6.73076, 2.41239, -0.00605, -0.02354], "Chung et al. 1988, Ind. Eng. Chem. Res. 27, 671; zero density"),
-    gas("neoC5H12", [6.87823, 2.50995, -0.06331, 0.0], "VDI Heat Atlas, PPDS equation for vapour viscosity; seen in the open chemicals library"),
+    gas(
+        "neoC5H12",
+        [6.87823, 2.50995, -0.06331, 0.0],
+        "VDI Heat Atlas, PPDS equation for vapour viscosity; seen in the open chemicals library",
+    ),
     gas("nC6H14", [6.07377, 2.12618, -0.02962, -0.00007], "Michailidou et al. 2013, J. Phys. Chem. Ref. Data 42, 033104; zero density"),
-    gas("C2H4", [9.87721, 3.31342, -0.16577, 0.00303], "Perry's Chemical Engineers' Handbook 8th ed. Table 2-312; seen in the open chemicals library"),
+    gas(
+        "C2H4",
+        [9.87721, 3.31342, -0.16577, 0.00303],
+        "Perry's Chemical Engineers' Handbook 8th ed. Table 2-312; seen in the open chemicals library",
+    ),
     gas("C3H6", [8.26051, 2.99395, -0.09871, -0.01277], "Huber, Laesecke & Perkins 2003, Ind. Eng. Chem. Res. 42, 3163"),
     gas("H2", [8.69271, 2.08735, -0.11365, 0.01866], "Muzny, Huber & Kazakov 2013, J. Chem. Eng. Data 58, 969"),
-    gas("CO", [17.21526, 4.66726, -0.37174, 0.04834], "Perry's Chemical Engineers' Handbook 8th ed. Table 2-312; seen in the open chemicals library"),
+    gas(
+        "CO",
+        [17.21526, 4.66726, -0.37174, 0.04834],
+        "Perry's Chemical Engineers' Handbook 8th ed. Table 2-312; seen in the open chemicals library",
+    ),
     gas("N2", [17.33949, 4.68666, -0.34119, 0.04118], "Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21"),
     gas("CO2", [14.43427, 4.81533, -0.12121, -0.02784], "Laesecke & Muzny 2017, J. Phys. Chem. Ref. Data 46, 013107"),
     gas("O2", [19.99327, 5.60786, -0.38529, 0.04258], "Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21"),
     gas("He", [19.38853, 4.59389, -0.21783, 0.03104], "Arp, McCarty & Friend 1998, NIST Technical Note 1334"),
     gas("Ar", [21.98712, 6.40877, -0.40130, 0.03779], "Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21"),
-    gas("H2O", [9.39503, 3.08167, 0.60323, -0.19358], "Huber et al. 2009, J. Phys. Chem. Ref. Data 38, 101; zero density, fitted above 274 K"),
+    gas(
+        "H2O",
+        [9.39503, 3.08167, 0.60323, -0.19358],
+        "Huber et al. 2009, J. Phys. Chem. Ref. Data 38, 101; zero density, fitted above 274 K",
+    ),
     gas("H2S", [11.64961, 4.28663, -0.02909, -0.03947], "Quiñones-Cisneros et al. 2012, J. Chem. Eng. Data 57, 3014"),
     AIR,
 ];
 
 /// Dry air.
-pub const AIR: GasViscosity =
-    gas("air", [17.96157, 4.90054, -0.35390, 0.04239], "Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21");
+pub const AIR: GasViscosity = gas("air", [17.96157, 4.90054, -0.35390, 0.04239], "Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21");
 
 /// The entry of a pure gas by its formula.
 #[must_use]

@@ -1,0 +1,13 @@
+//! The hot block: cool-down, pump overrun, overshoot, warm-up, cycling, and the proof of a control.
+
+pub(crate) mod lump;
+pub(crate) mod network;
+pub(crate) mod plant;
+pub(crate) mod run;
+pub(crate) mod solver;
+pub(crate) mod thermostat;
+
+mod cool_down;
+
+pub use cool_down::{CoolDown, CoolDownResult, CoolDownState, NamedThreshold, Threshold, Watched};
+pub use plant::{FurtherCircuit, Layout, NamedCircuit, Opening, Plant};

@@ -1,0 +1,994 @@
+//! A hot block, its pump and its circuits as a set of heat balances.
+//!
+//! Every mass has one temperature. A block is one mass, or metal and water coupled by a film. A
+//! circuit is a chain of cells that the water passes one after the other: a pipe run is cut into
+//! equal stirred cells, an emitter is one. `C dT/dt = m c (T_upstream - T) - loss(T)` for a cell;
+//! the block takes what the circuits bring back. Circuits lie parallel between the same two
+//! points of the block. Temperatures are in kelvin, heat capacities in joule per kelvin.
+//!
+//! Every loss is integrated beside the temperatures, so that what the parts have given off and
+//! what is still stored can be compared at any moment: both methods of the solver keep that sum.
+
+use super::solver::System;
+use crate::math::{pow, sqrt};
+use alloc::vec;
+use alloc::vec::Vec;
+
+/// Heat given off to the room, in watt: `linear dT + coefficient |dT|^exponent + radiation (T^4 - T_room^4)`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct HeatLoss {
+    /// W/K
+    pub linear: f64,
+    /// W/K^exponent
+    pub coefficient: f64,
+    pub exponent: f64,
+    /// Emissivity times Stefan-Boltzmann constant times area, W/K^4
+    pub radiation: f64,
+}
+
+impl HeatLoss {
+    pub(crate) const NONE: HeatLoss = HeatLoss { linear: 0.0, coefficient: 0.0, exponent: 1.0, radiation: 0.0 };
+
+    pub(crate) fn linear(conductance: f64) -> Self {
+        HeatLoss { linear: conductance, ..Self::NONE }
+    }
+
+    /// An emitter that gives `output_at_50` watt at 50 K over the room (EN 442 form).
+    pub(crate) fn emitter(output_at_50: f64, exponent: f64) -> Self {
+        if exponent == 1.0 {
+            return Self::linear(output_at_50 / 50.0);
+        }
+        HeatLoss { coefficient: output_at_50 / pow(50.0, exponent), exponent, ..Self::NONE }
+    }
+
+    fn times(self, factor: f64) -> Self {
+        HeatLoss {
+            linear: self.linear * factor,
+            coefficient: self.coefficient * factor,
+            exponent: self.exponent,
+            radiation: self.radiation * factor,
+        }
+    }
+
+    fn is_linear(&self) -> bool {
+        self.coefficient == 0.0 && self.radiation == 0.0
+    }
+
+    /// Heat given off, W.
+    pub(crate) fn power(&self, temperature: f64, room: f64) -> f64 {
+        self.linear * (temperature - room) + self.beyond_linear(temperature, room)
+    }
+
+    fn beyond_linear(&self, temperature: f64, room: f64) -> f64 {
+        let excess = temperature - room;
+        let mut sum = 0.0;
+        if self.coefficient != 0.0 && excess != 0.0 {
+            sum += self.coefficient * excess * pow(excess.abs(), self.exponent - 1.0);
+        }
+        if self.radiation != 0.0 {
+            // (T^4 - R^4) without the cancellation of near temperatures.
+            sum += self.radiation * excess * (temperature + room) * (temperature * temperature + room * room);
+        }
+        sum
+    }
+
+    /// Derivatives of `beyond_linear` by the temperature and, with the sign turned, by the room's.
+    fn slopes(&self, temperature: f64, room: f64) -> (f64, f64) {
+        let excess = (temperature - room).abs();
+        let power_law =
+            if self.coefficient != 0.0 && excess > 0.0 { self.coefficient * self.exponent * pow(excess, self.exponent - 1.0) } else { 0.0 };
+        let cube = |t: f64| 4.0 * self.radiation * t * t * t;
+        (power_law + cube(temperature), power_law + cube(room))
+    }
+}
+
+/// The iron and the water of the heat generator.
+#[derive(Debug, Clone)]
+pub(crate) struct Block {
+    /// All of it, or the water alone where the metal is a mass of its own. J/K
+    pub heat_capacity: f64,
+    pub metal: Option<Metal>,
+    /// From the metal where it is a mass of its own.
+    pub casing: HeatLoss,
+    /// Temperature at the start, K
+    pub start: f64,
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Metal {
+    /// J/K
+    pub heat_capacity: f64,
+    /// Conductance of the film between metal and water, W/K
+    pub film: f64,
+    /// K
+    pub start: f64,
+}
+
+/// One piece of a circuit, in the order the water passes it.
+#[derive(Debug, Clone)]
+pub(crate) struct Part {
+    /// Of the whole part, J/K
+    pub heat_capacity: f64,
+    /// Of the whole part.
+    pub loss: HeatLoss,
+    /// Stirred cells in a row; an emitter has one.
+    pub cells: usize,
+    /// Temperature at the start, K
+    pub start: f64,
+}
+
+impl Part {
+    /// A run of pipe: capacity in J/(m K), loss per metre.
+    pub(crate) fn run(length: f64, capacity_per_metre: f64, loss_per_metre: HeatLoss, cells: usize, start: f64) -> Self {
+        Part { heat_capacity: length * capacity_per_metre, loss: loss_per_metre.times(length), cells, start }
+    }
+}
+
+#[derive(Debug, Clone)]
+pub(crate) struct Circuit {
+    pub parts: Vec<Part>,
+    pub open: bool,
+    /// Flow over the root of the pressure difference, kg/(s Pa^1/2). Only its ratio to that of the
+    /// other open circuits counts while the pump's flow is given.
+    pub flow_coefficient: f64,
+}
+
+/// Flow coefficient of a circuit that loses `pressure` (Pa) at `flow` (kg/s), turbulent.
+pub(crate) fn flow_coefficient(flow: f64, pressure: f64) -> f64 {
+    flow / sqrt(pressure)
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Pump {
+    /// Whole mass flow, kg/s, however many circuits are open.
+    Flow(f64),
+    /// `pressure = shut_off - steepness flow^2`, Pa and Pa s2/kg2.
+    Curve { shut_off: f64, steepness: f64 },
+}
+
+impl Pump {
+    /// Mass flow through circuits of this flow coefficient in all, kg/s.
+    fn flow(self, coefficient: f64) -> f64 {
+        if !(coefficient > 0.0) {
+            return 0.0;
+        }
+        match self {
+            Pump::Flow(flow) => flow,
+            Pump::Curve { shut_off, steepness } => sqrt(shut_off / (steepness + 1.0 / (coefficient * coefficient))),
+        }
+    }
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Room {
+    /// K
+    Fixed(f64),
+    /// A room of one temperature that takes all the losses and gives them on to the outside.
+    Lumped { start: f64, heat_capacity: f64, loss: f64, outside: f64 },
+}
+
+/// A temperature that somebody looks at, or a thermostat.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Point {
+    /// The water of the block, which is what leaves by the flow pipe.
+    Block,
+    Metal,
+    /// The last cell of a part of a circuit.
+    PartEnd {
+        circuit: usize,
+        part: usize,
+    },
+    Room,
+    /// The sensor of this number.
+    Sensor(usize),
+}
+
+/// A sensor follows the temperature of its point with a lag of first order.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Sensor {
+    pub point: Point,
+    /// Time constant, s; zero where the sensor shows the point itself.
+    pub time_constant: f64,
+}
+
+#[derive(Debug, Clone)]
+pub(crate) struct Network {
+    pub block: Block,
+    pub pump: Pump,
+    pub circuits: Vec<Circuit>,
+    pub room: Room,
+    /// Specific heat capacity of the water that flows, J/(kg K)
+    pub water_heat_capacity: f64,
+    pub sensors: Vec<Sensor>,
+}
+
+/// Heat put into the block by the burner, W.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum Firing {
+    Fixed(f64),
+    /// Falls from `most` at `band` kelvin below `set_point` of a sensor to `least` at the set point.
+    Modulating {
+        least: f64,
+        most: f64,
+        set_point: f64,
+        band: f64,
+        sensor: usize,
+    },
+}
+
+impl Firing {
+    pub(crate) const OFF: Firing = Firing::Fixed(0.0);
+
+    fn power(&self, sensor: impl Fn(usize) -> f64) -> f64 {
+        match *self {
+            Firing::Fixed(power) => power,
+            Firing::Modulating { least, most, set_point, band, sensor: number } => {
+                let share = (set_point - sensor(number)) / band;
+                least + (most - least) * share.clamp(0.0, 1.0)
+            }
+        }
+    }
+
+    /// Derivative of the power by the temperature of its sensor, W/K.
+    fn slope(&self, sensor: impl Fn(usize) -> f64) -> f64 {
+        match *self {
+            Firing::Fixed(_) => 0.0,
+            Firing::Modulating { least, most, set_point, band, sensor: number } => {
+                let share = (set_point - sensor(number)) / band;
+                if share > 0.0 && share < 1.0 { (least - most) / band } else { 0.0 }
+            }
+        }
+    }
+}
+
+/// A part of the network that gives heat to the room: its nodes lie in a row.
+#[derive(Debug, Clone, Copy)]
+struct Sink {
+    from: usize,
+    to: usize,
+    /// Linear loss of one node, W/K
+    linear: f64,
+    /// What goes beyond a linear loss, of one node.
+    rest: HeatLoss,
+    /// Heat capacity of one node, J/K
+    capacity: f64,
+}
+
+#[derive(Debug, Clone, Copy)]
+struct Chain {
+    from: usize,
+    to: usize,
+    /// m c, W/K
+    conveyance: f64,
+}
+
+/// Solution of the hub equations and of what hangs on them, prepared by `factor`.
+#[derive(Debug, Clone, Default)]
+struct Factors {
+    shift: f64,
+    /// One over the diagonal, for every follower.
+    inverse: Vec<f64>,
+    /// Share of the predecessor in a follower, after elimination.
+    follow: Vec<f64>,
+    /// What a follower has of the hubs' values (water, metal, room).
+    of_hub: [Vec<f64>; 3],
+    /// Loss slope of each node by its own temperature and by the room's, W/K.
+    by_self: Vec<f64>,
+    by_room: Vec<f64>,
+    hub_inverse: [[f64; 3]; 3],
+    firing_slope: f64,
+}
+
+/// A network made ready for the solver. State: water, metal, cells, room, sensors; then the heat
+/// given off by casing and parts, the heat given on to the outside, and the heat from the burner.
+#[derive(Debug, Clone)]
+pub(crate) struct Model {
+    temperatures: usize,
+    water: usize,
+    metal: Option<usize>,
+    room: Option<usize>,
+    chains: Vec<Chain>,
+    sinks: Vec<Sink>,
+    /// Number of the part's sink, by circuit.
+    part_sinks: Vec<usize>,
+    /// Sensors with a lag: own node, node followed, rate in 1/s.
+    lags: Vec<(usize, usize, f64)>,
+    sensor_nodes: Vec<usize>,
+    /// Per node: one over the heat capacity, K/J.
+    per_capacity: Vec<f64>,
+    /// Per node: `m c / C`, 1/s.
+    convey: Vec<f64>,
+    /// Per node: linear loss over capacity, 1/s.
+    decay: Vec<f64>,
+    /// Heat capacity per node, zero where none is stored (sensors).
+    capacity: Vec<f64>,
+    film: f64,
+    fixed_room: f64,
+    outside_loss: f64,
+    outside: f64,
+    firing: Firing,
+    /// Heat put in all the time, W
+    standing: f64,
+    pump: Pump,
+    flow_coefficients: Vec<f64>,
+    water_heat_capacity: f64,
+    open: Vec<bool>,
+    initial: Vec<f64>,
+    factors: Factors,
+}
+
+impl Model {
+    /// Lays the network out. `None` where a circuit, part or sensor is asked for that is not there,
+    /// a part has no cell, or a number makes no sense (a mass without heat capacity, for one).
+    pub(crate) fn new(network: &Network) -> Option<Self> {
+        let positive = |x: f64| x > 0.0 && x.is_finite();
+        let block = &network.block;
+        if !positive(block.heat_capacity) || !positive(network.water_heat_capacity) {
+            return None;
+        }
+        let mut initial = vec![block.start];
+        let mut capacity = vec![block.heat_capacity];
+        let mut metal = None;
+        let mut film = 0.0;
+        if let Some(mass) = block.metal {
+            if !positive(mass.heat_capacity) || !positive(mass.film) {
+                return None;
+            }
+            metal = Some(1);
+            film = mass.film;
+            initial.push(mass.start);
+            capacity.push(mass.heat_capacity);
+        }
+        let casing_node = metal.unwrap_or(0);
+        let sink = |from: usize, to: usize, loss: HeatLoss, capacity: f64| Sink {
+            from,
+            to,
+            linear: loss.linear,
+            rest: HeatLoss { linear: 0.0, ..loss },
+            capacity,
+        };
+        let mut sinks = vec![sink(casing_node, casing_node + 1, block.casing, capacity[casing_node])];
+        let mut chains = Vec::new();
+        let mut part_sinks = Vec::new();
+        for circuit in &network.circuits {
+            let from = capacity.len();
+            part_sinks.push(sinks.len());
+            for part in &circuit.parts {
+                if part.cells == 0 || !positive(part.heat_capacity) {
+                    return None;
+                }
+                #[allow(clippy::cast_precision_loss)]
+                let share = 1.0 / part.cells as f64;
+                let start = capacity.len();
+                for _ in 0..part.cells {
+                    capacity.push(part.heat_capacity * share);
+                    initial.push(part.start);
+                }
+                sinks.push(sink(start, capacity.len(), part.loss.times(share), part.heat_capacity * share));
+            }
+            if capacity.len() == from {
+                return None;
+            }
+            chains.push(Chain { from, to: capacity.len(), conveyance: 0.0 });
+        }
+        let mut room = None;
+        let (mut fixed_room, mut outside_loss, mut outside) = (f64::NAN, 0.0, 0.0);
+        match network.room {
+            Room::Fixed(temperature) => fixed_room = temperature,
+            Room::Lumped { start, heat_capacity, loss, outside: temperature } => {
+                if !positive(heat_capacity) {
+                    return None;
+                }
+                room = Some(capacity.len());
+                capacity.push(heat_capacity);
+                initial.push(start);
+                outside_loss = loss;
+                outside = temperature;
+            }
+        }
+        let mut model = Model {
+            temperatures: 0,
+            water: 0,
+            metal,
+            room,
+            chains,
+            sinks,
+            part_sinks,
+            lags: Vec::new(),
+            sensor_nodes: Vec::new(),
+            per_capacity: Vec::new(),
+            convey: Vec::new(),
+            decay: Vec::new(),
+            capacity,
+            film,
+            fixed_room,
+            outside_loss,
+            outside,
+            firing: Firing::OFF,
+            standing: 0.0,
+            pump: network.pump,
+            flow_coefficients: network.circuits.iter().map(|circuit| circuit.flow_coefficient).collect(),
+            water_heat_capacity: network.water_heat_capacity,
+            open: network.circuits.iter().map(|circuit| circuit.open).collect(),
+            initial,
+            factors: Factors::default(),
+        };
+        for sensor in &network.sensors {
+            let node = model.node(sensor.point)?;
+            if sensor.time_constant > 0.0 {
+                model.lags.push((model.capacity.len(), node, 1.0 / sensor.time_constant));
+                model.sensor_nodes.push(model.capacity.len());
+                model.capacity.push(0.0);
+                model.initial.push(model.initial[node]);
+            } else {
+                model.sensor_nodes.push(node);
+            }
+        }
+        let n = model.capacity.len();
+        model.temperatures = n;
+        model.per_capacity = model.capacity.iter().map(|&c| if c > 0.0 { 1.0 / c } else { 0.0 }).collect();
+        model.convey = vec![0.0; n];
+        model.decay = vec![0.0; n];
+        for sink in &model.sinks {
+            for node in sink.from..sink.to {
+                model.decay[node] = sink.linear / sink.capacity;
+            }
+        }
+        model.initial.extend(core::iter::repeat_n(0.0, model.sinks.len() + 2));
+        model.factors = Factors {
+            inverse: vec![0.0; n],
+            follow: vec![0.0; n],
+            of_hub: core::array::from_fn(|_| vec![0.0; n]),
+            by_self: vec![0.0; n],
+            by_room: vec![0.0; n],
+            ..Factors::default()
+        };
+        Some(model)
+    }
+
+    pub(crate) fn initial(&self) -> &[f64] {
+        &self.initial
+    }
+
+    /// Node of a point, where it is there.
+    pub(crate) fn node(&self, point: Point) -> Option<usize> {
+        match point {
+            Point::Block => Some(self.water),
+            Point::Metal => self.metal,
+            Point::PartEnd { circuit, part } => {
+                let first = *self.part_sinks.get(circuit)?;
+                let end = self.part_sinks.get(circuit + 1).copied().unwrap_or(self.sinks.len());
+                let sink = self.sinks.get(first + part).filter(|_| first + part < end)?;
+                Some(sink.to - 1)
+            }
+            Point::Room => self.room,
+            Point::Sensor(number) => self.sensor_nodes.get(number).copied(),
+        }
+    }
+
+    /// Runs or stops the pump. False where it would run without an open way.
+    pub(crate) fn set_pump(&mut self, running: bool) -> bool {
+        let total: f64 = self.flow_coefficients.iter().zip(&self.open).filter(|(_, open)| **open).map(|(k, _)| k).sum();
+        let flow = if running { self.pump.flow(total) } else { 0.0 };
+        for (number, chain) in self.chains.iter_mut().enumerate() {
+            let share = if self.open[number] && total > 0.0 { self.flow_coefficients[number] / total } else { 0.0 };
+            chain.conveyance = flow * share * self.water_heat_capacity;
+            for node in chain.from..chain.to {
+                self.convey[node] = chain.conveyance * self.per_capacity[node];
+            }
+        }
+        !running || flow > 0.0
+    }
+
+    /// Heat put into the block all the time, W, such as by a pilot flame.
+    pub(crate) fn set_standing_heat(&mut self, power: f64) {
+        self.standing = power;
+    }
+
+    /// Takes the temperatures of a state for those of the start, and begins the heat book anew.
+    pub(crate) fn start_from(&mut self, state: &[f64]) {
+        for (node, (start, value)) in self.initial.iter_mut().zip(state).enumerate() {
+            *start = if node < self.temperatures { *value } else { 0.0 };
+        }
+    }
+
+    pub(crate) fn set_firing(&mut self, firing: Firing) {
+        self.firing = firing;
+    }
+
+    pub(crate) fn firing(&self) -> Firing {
+        self.firing
+    }
+
+    /// Heat put in at a state, W.
+    fn firing_power(&self, state: &[f64]) -> f64 {
+        self.standing + self.firing.power(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]))
+    }
+
+    /// Mass flow of a circuit, kg/s.
+    pub(crate) fn flow(&self, circuit: usize) -> f64 {
+        self.chains.get(circuit).map_or(0.0, |chain| chain.conveyance / self.water_heat_capacity)
+    }
+
+    /// Temperature of the mixed water that comes back to the block, K; NaN while nothing flows.
+    pub(crate) fn return_temperature(&self, state: &[f64]) -> f64 {
+        let mut flow = 0.0;
+        let mut heat = 0.0;
+        for chain in &self.chains {
+            flow += chain.conveyance;
+            heat += chain.conveyance * state[chain.to - 1];
+        }
+        heat / flow
+    }
+
+    fn room_temperature(&self, state: &[f64]) -> f64 {
+        self.room.map_or(self.fixed_room, |node| state[node])
+    }
+
+    /// Heat stored in the masses over the start, J; the room's own is left out.
+    pub(crate) fn stored(&self, state: &[f64]) -> f64 {
+        let mut sum = 0.0;
+        for node in (0..self.temperatures).filter(|node| Some(*node) != self.room) {
+            sum += self.capacity[node] * (state[node] - self.initial[node]);
+        }
+        sum
+    }
+
+    /// Heat the masses hold over the room, J; the room's own is left out.
+    pub(crate) fn left(&self, state: &[f64]) -> f64 {
+        let room = self.room_temperature(state);
+        let masses = (0..self.temperatures).filter(|node| Some(*node) != self.room);
+        masses.map(|node| self.capacity[node] * (state[node] - room)).sum()
+    }
+
+    /// Heat given off since the start by the casing, J.
+    pub(crate) fn casing_heat(&self, state: &[f64]) -> f64 {
+        state[self.temperatures]
+    }
+
+    /// Heat given off since the start by a part of a circuit, J.
+    pub(crate) fn part_heat(&self, state: &[f64], circuit: usize, part: usize) -> f64 {
+        self.part_sinks.get(circuit).map_or(f64::NAN, |first| state[self.temperatures + first + part])
+    }
+
+    /// Heat given off since the start by all that gives heat to the room, J.
+    pub(crate) fn given_off(&self, state: &[f64]) -> f64 {
+        state[self.temperatures..self.temperatures + self.sinks.len()].iter().sum()
+    }
+
+    /// Heat from burner and standing flame since the start, J.
+    pub(crate) fn heat_put_in(&self, state: &[f64]) -> f64 {
+        state[self.temperatures + self.sinks.len() + 1]
+    }
+
+    /// What the heat book lacks, as a share of the heat that moved: burner = stored + given off.
+    pub(crate) fn imbalance(&self, state: &[f64]) -> f64 {
+        let (stored, given, burner) = (self.stored(state), self.given_off(state), self.heat_put_in(state));
+        let moved = stored.abs().max(given.abs()).max(burner.abs());
+        if moved > 0.0 { (burner - stored - given) / moved } else { 0.0 }
+    }
+
+    /// State at which nothing changes any more, by Newton steps from `state` with a very long time
+    /// step; `None` where there is none (heat put in and no loss).
+    pub(crate) fn steady(&mut self, state: &[f64]) -> Option<Vec<f64>> {
+        let mut steady = state.to_vec();
+        let mut rates = vec![0.0; steady.len()];
+        for turn in 0..200 {
+            self.rates(&steady, &mut rates);
+            // Shorter steps first: far from the end the slopes are those of another temperature.
+            let shift = if turn < 8 { 1e-4 } else { 1e-10 };
+            self.factor(&steady, shift);
+            self.solve(&mut rates);
+            let mut change = 0.0_f64;
+            for node in 0..self.temperatures {
+                steady[node] += rates[node];
+                change = change.max(rates[node].abs());
+                if !(steady[node] > 0.0 && steady[node] < 1e5) {
+                    return None;
+                }
+            }
+            if turn >= 8 && change < 1e-10 {
+                return Some(steady);
+            }
+        }
+        None
+    }
+
+    /// Largest distance of any temperature from that of another state, K.
+    pub(crate) fn distance(&self, state: &[f64], other: &[f64]) -> f64 {
+        state[..self.temperatures].iter().zip(other).fold(0.0, |most, (a, b)| f64::max(most, (a - b).abs()))
+    }
+}
+
+impl System for Model {
+    fn dimension(&self) -> usize {
+        self.initial.len()
+    }
+
+    fn controlled(&self) -> usize {
+        self.temperatures
+    }
+
+    fn rates(&self, state: &[f64], rates: &mut [f64]) {
+        let n = self.temperatures;
+        let room = self.room_temperature(state);
+        let water = state[self.water];
+        let (temperatures, _) = state.split_at(n);
+        let (change, books) = rates.split_at_mut(n);
+
+        let mut returned = 0.0;
+        for chain in &self.chains {
+            let (from, to) = (chain.from, chain.to);
+            let (cells, convey, decay) = (&temperatures[from..to], &self.convey[from..to], &self.decay[from..to]);
+            let change = &mut change[from..to];
+            change[0] = convey[0] * (water - cells[0]) - decay[0] * (cells[0] - room);
+            for i in 1..cells.len() {
+                change[i] = convey[i] * (cells[i - 1] - cells[i]) - decay[i] * (cells[i] - room);
+            }
+            returned += chain.conveyance * (cells[cells.len() - 1] - water);
+        }
+
+        let firing = self.firing_power(state);
+        let mut to_water = returned;
+        let hot = match self.metal {
+            Some(metal) => {
+                let through_film = self.film * (state[metal] - water);
+                to_water += through_film;
+                change[metal] = (firing - through_film) * self.per_capacity[metal] - self.decay[metal] * (state[metal] - room);
+                change[self.water] = to_water * self.per_capacity[self.water];
+                metal
+            }
+            None => {
+                change[self.water] = (to_water + firing) * self.per_capacity[self.water] - self.decay[self.water] * (water - room);
+                self.water
+            }
+        };
+        debug_assert_eq!(hot, self.sinks[0].from);
+
+        let mut to_room = 0.0;
+        for (sink, book) in self.sinks.iter().zip(books.iter_mut()) {
+            let mut excess = 0.0;
+            for temperature in &temperatures[sink.from..sink.to] {
+                excess += temperature - room;
+            }
+            let mut power = sink.linear * excess;
+            if !sink.rest.is_linear() {
+                for node in sink.from..sink.to {
+                    let beyond = sink.rest.beyond_linear(temperatures[node], room);
+                    change[node] -= beyond * self.per_capacity[node];
+                    power += beyond;
+                }
+            }
+            *book = power;
+            to_room += power;
+        }
+
+        let to_outside = self.outside_loss * (room - self.outside);
+        if let Some(node) = self.room {
+            change[node] = (to_room - to_outside) * self.per_capacity[node];
+        }
+        for &(node, followed, rate) in &self.lags {
+            change[node] = rate * (temperatures[followed] - temperatures[node]);
+        }
+        let last = self.sinks.len();
+        books[last] = if self.room.is_some() { to_outside } else { 0.0 };
+        books[last + 1] = firing;
+    }
+
+    fn factor(&mut self, state: &[f64], shift: f64) -> bool {
+        let room_temperature = self.room_temperature(state);
+        let slope = self.firing.slope(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]));
+        let f = &mut self.factors;
+        f.shift = shift;
+        f.firing_slope = slope;
+        for sink in &self.sinks {
+            for node in sink.from..sink.to {
+                let (by_self, by_room) = if sink.rest.is_linear() { (0.0, 0.0) } else { sink.rest.slopes(state[node], room_temperature) };
+                f.by_self[node] = sink.linear + by_self;
+                f.by_room[node] = sink.linear + by_room;
+            }
+        }
+        // Followers: each has at most one predecessor and the room, so elimination runs down the chain.
+        for chain in &self.chains {
+            let (mut water_part, mut room_part) = (1.0, 0.0);
+            for node in chain.from..chain.to {
+                let loss = f.by_self[node] * self.per_capacity[node];
+                let inverse = 1.0 / (shift + self.convey[node] + loss);
+                f.inverse[node] = inverse;
+                f.follow[node] = self.convey[node] * inverse;
+                water_part *= f.follow[node];
+                room_part = f.follow[node] * room_part + f.by_room[node] * self.per_capacity[node] * inverse;
+                f.of_hub[0][node] = water_part;
+                f.of_hub[1][node] = 0.0;
+                f.of_hub[2][node] = if self.room.is_some() { room_part } else { 0.0 };
+            }
+        }
+        for (hub, node) in [Some(self.water), self.metal, self.room].into_iter().enumerate() {
+            if let Some(node) = node {
+                for (other, column) in f.of_hub.iter_mut().enumerate() {
+                    column[node] = if other == hub { 1.0 } else { 0.0 };
+                }
+            }
+        }
+        for &(node, followed, rate) in &self.lags {
+            f.inverse[node] = 1.0 / (shift + rate);
+            f.follow[node] = rate * f.inverse[node];
+            for column in &mut f.of_hub {
+                column[node] = f.follow[node] * column[followed];
+            }
+        }
+        // Hub equations with the followers put in.
+        let mut matrix = [[0.0; 3]; 3];
+        let [water_row, metal_row, room_row] = &mut matrix;
+        let per_water = self.per_capacity[self.water];
+        water_row[0] += shift;
+        for chain in &self.chains {
+            let rate = chain.conveyance * per_water;
+            water_row[0] += rate - rate * f.of_hub[0][chain.to - 1];
+            water_row[2] -= rate * f.of_hub[2][chain.to - 1];
+        }
+        let (fired_row, per_fired) = match self.metal {
+            Some(metal) => {
+                let per_metal = self.per_capacity[metal];
+                water_row[0] += self.film * per_water;
+                water_row[1] -= self.film * per_water;
+                metal_row[1] += shift + (self.film + f.by_self[metal]) * per_metal;
+                metal_row[0] -= self.film * per_metal;
+                if self.room.is_some() {
+                    metal_row[2] -= f.by_room[metal] * per_metal;
+                }
+                (metal_row, per_metal)
+            }
+            None => {
+                metal_row[1] = 1.0;
+                water_row[0] += f.by_self[self.water] * per_water;
+                if self.room.is_some() {
+                    water_row[2] -= f.by_room[self.water] * per_water;
+                }
+                (water_row, per_water)
+            }
+        };
+        if slope != 0.0 {
+            let sensor = firing_sensor(&self.firing, &self.sensor_nodes);
+            for (entry, column) in fired_row.iter_mut().zip(&f.of_hub) {
+                *entry -= slope * per_fired * column[sensor];
+            }
+        }
+        match self.room {
+            None => room_row[2] = 1.0,
+            Some(room) => {
+                let per_room = self.per_capacity[room];
+                room_row[2] += shift + self.outside_loss * per_room;
+                for sink in &self.sinks {
+                    for node in sink.from..sink.to {
+                        for (entry, column) in room_row.iter_mut().zip(&f.of_hub) {
+                            *entry -= f.by_self[node] * per_room * column[node];
+                        }
+                        room_row[2] += f.by_room[node] * per_room;
+                    }
+                }
+            }
+        }
+        f.hub_inverse = inverse_of_three(matrix);
+        true
+    }
+
+    fn solve(&self, right_hand_side: &mut [f64]) {
+        let f = &self.factors;
+        let n = self.temperatures;
+        let (values, books) = right_hand_side.split_at_mut(n);
+        // Followers as if the hubs were zero.
+        let mut hub = [values[self.water], self.metal.map_or(0.0, |node| values[node]), self.room.map_or(0.0, |node| values[node])];
+        let per_water = self.per_capacity[self.water];
+        for chain in &self.chains {
+            let mut previous = 0.0;
+            for node in chain.from..chain.to {
+                previous = values[node] * f.inverse[node] + f.follow[node] * previous;
+                values[node] = previous;
+            }
+            hub[0] += chain.conveyance * per_water * previous;
+        }
+        for node in [Some(self.water), self.metal, self.room].into_iter().flatten() {
+            values[node] = 0.0;
+        }
+        for &(node, followed, _) in &self.lags {
+            values[node] = values[node] * f.inverse[node] + f.follow[node] * values[followed];
+        }
+        if f.firing_slope != 0.0 {
+            let sensor = firing_sensor(&self.firing, &self.sensor_nodes);
+            let (row, fired) = self.metal.map_or((0, self.water), |metal| (1, metal));
+            hub[row] += f.firing_slope * self.per_capacity[fired] * values[sensor];
+        }
+        if let Some(room) = self.room {
+            let mut lost = 0.0;
+            for sink in &self.sinks {
+                for node in sink.from..sink.to {
+                    lost += f.by_self[node] * values[node];
+                }
+            }
+            hub[2] += lost * self.per_capacity[room];
+        }
+        let x = f.hub_inverse.map(|row| row[0] * hub[0] + row[1] * hub[1] + row[2] * hub[2]);
+        let [of_water, of_metal, of_room] = &f.of_hub;
+        for node in 0..n {
+            values[node] += of_water[node] * x[0] + of_metal[node] * x[1] + of_room[node] * x[2];
+        }
+        let room = if self.room.is_some() { x[2] } else { 0.0 };
+        for (sink, book) in self.sinks.iter().zip(books.iter_mut()) {
+            let mut rate = *book;
+            for node in sink.from..sink.to {
+                rate += f.by_self[node] * values[node] - f.by_room[node] * room;
+            }
+            *book = rate / f.shift;
+        }
+        let last = self.sinks.len();
+        books[last] = (books[last] + self.outside_loss * room) / f.shift;
+        let fired = if f.firing_slope != 0.0 { f.firing_slope * values[firing_sensor(&self.firing, &self.sensor_nodes)] } else { 0.0 };
+        books[last + 1] = (books[last + 1] + fired) / f.shift;
+    }
+}
+
+fn firing_sensor(firing: &Firing, nodes: &[usize]) -> usize {
+    match firing {
+        Firing::Modulating { sensor, .. } => nodes.get(*sensor).copied().unwrap_or(0),
+        Firing::Fixed(_) => 0,
+    }
+}
+
+/// Inverse by cofactors; a singular matrix gives infinities, which the solver takes as a failed step.
+fn inverse_of_three(m: [[f64; 3]; 3]) -> [[f64; 3]; 3] {
+    let minor = |r: [usize; 2], c: [usize; 2]| m[r[0]][c[0]] * m[r[1]][c[1]] - m[r[0]][c[1]] * m[r[1]][c[0]];
+    let cofactor = [
+        [minor([1, 2], [1, 2]), -minor([1, 2], [0, 2]), minor([1, 2], [0, 1])],
+        [-minor([0, 2], [1, 2]), minor([0, 2], [0, 2]), -minor([0, 2], [0, 1])],
+        [minor([0, 1], [1, 2]), -minor([0, 1], [0, 2]), minor([0, 1], [0, 1])],
+    ];
+    let determinant = m[0][0] * cofactor[0][0] + m[0][1] * cofactor[0][1] + m[0][2] * cofactor[0][2];
+    core::array::from_fn(|i| core::array::from_fn(|j| cofactor[j][i] / determinant))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::vec;
+
+    /// Everything there can be: two masses, two open circuits and one closed, a room that warms,
+    /// sensors with lag on a chain and on the block, a modulating burner.
+    fn everything() -> Network {
+        let natural = HeatLoss { linear: 0.1, coefficient: 0.4, exponent: 1.25, radiation: 2e-8 };
+        let run = |length: f64, start: f64| Part::run(length, 900.0, natural, 3, start);
+        let emitter = Part { heat_capacity: 30_000.0, loss: HeatLoss::emitter(1200.0, 1.3), cells: 1, start: 295.0 };
+        Network {
+            block: Block {
+                heat_capacity: 60_000.0,
+                metal: Some(Metal { heat_capacity: 40_000.0, film: 800.0, start: 355.0 }),
+                casing: HeatLoss { linear: 4.0, coefficient: 1.0, exponent: 1.33, radiation: 1e-8 },
+                start: 345.0,
+            },
+            pump: Pump::Curve { shut_off: 30_000.0, steepness: 2e5 },
+            circuits: vec![
+                Circuit { parts: vec![run(5.0, 330.0), emitter.clone(), run(4.0, 310.0)], open: true, flow_coefficient: 1e-3 },
+                Circuit { parts: vec![run(2.0, 340.0)], open: true, flow_coefficient: 2e-3 },
+                Circuit { parts: vec![run(8.0, 300.0), emitter], open: false, flow_coefficient: 1e-3 },
+            ],
+            room: Room::Lumped { start: 291.0, heat_capacity: 2e5, loss: 40.0, outside: 278.0 },
+            water_heat_capacity: 4186.0,
+            sensors: vec![
+                Sensor { point: Point::Block, time_constant: 30.0 },
+                Sensor { point: Point::PartEnd { circuit: 0, part: 1 }, time_constant: 20.0 },
+                Sensor { point: Point::Metal, time_constant: 0.0 },
+            ],
+        }
+    }
+
+    fn model() -> Model {
+        let mut model = Model::new(&everything()).unwrap();
+        assert!(model.set_pump(true));
+        model.set_firing(Firing::Modulating { least: 4000.0, most: 20_000.0, set_point: 350.0, band: 12.0, sensor: 0 });
+        model
+    }
+
+    #[test]
+    fn elimination_solves_the_equations_of_the_slopes() {
+        for metal in [true, false] {
+            for room in [true, false] {
+                let mut network = everything();
+                if !metal {
+                    network.block.metal = None;
+                    network.sensors.pop();
+                }
+                if !room {
+                    network.room = Room::Fixed(292.0);
+                }
+                let mut model = Model::new(&network).unwrap();
+                model.set_pump(true);
+                model.set_firing(Firing::Modulating { least: 4000.0, most: 20_000.0, set_point: 350.0, band: 12.0, sensor: 0 });
+                let state = model.initial().to_vec();
+                let n = state.len();
+                let wanted: Vec<f64> = (0..n).map(|i| libm::sin(1.0 + i as f64)).collect();
+                let shift = 0.02;
+                // (shift I - J) wanted, J by central differences along `wanted`: J v = df/dv.
+                let along = |step: f64| {
+                    let moved: Vec<f64> = state.iter().zip(&wanted).map(|(y, v)| y + step * v).collect();
+                    let mut rates = vec![0.0; n];
+                    model.rates(&moved, &mut rates);
+                    rates
+                };
+                let (up, down) = (along(1e-4), along(-1e-4));
+                let mut b: Vec<f64> = (0..n).map(|i| shift * wanted[i] - (up[i] - down[i]) / 2e-4).collect();
+                assert!(model.factor(&state, shift));
+                model.solve(&mut b);
+                for i in 0..n {
+                    // Books carry joules: their slopes are thousands.
+                    let unit = if i < model.temperatures { 1.0 } else { 1e4 };
+                    assert!((b[i] - wanted[i]).abs() < 1e-6 * unit, "{metal} {room} {i}: {} {}", b[i], wanted[i]);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn heat_is_neither_made_nor_lost() {
+        let model = model();
+        let state = model.initial().to_vec();
+        let mut rates = vec![0.0; state.len()];
+        model.rates(&state, &mut rates);
+        let into_masses: f64 = (0..model.temperatures).filter(|i| Some(*i) != model.room).map(|i| model.capacity[i] * rates[i]).sum();
+        let given: f64 = rates[model.temperatures..rates.len() - 2].iter().sum();
+        let burner = rates[rates.len() - 1];
+        assert!(burner > 4000.0);
+        assert!((burner - given - into_masses).abs() < 1e-9 * burner);
+        // And the room keeps what it does not pass on.
+        let room = model.room.unwrap();
+        assert!((model.capacity[room] * rates[room] - (given - rates[rates.len() - 2])).abs() < 1e-9 * given.abs());
+    }
+
+    #[test]
+    fn steady_state_has_no_change_left() {
+        let mut model = model();
+        let steady = model.steady(&model.initial().to_vec()).unwrap();
+        let mut rates = vec![0.0; steady.len()];
+        model.rates(&steady, &mut rates);
+        assert!(rates[..model.temperatures].iter().all(|rate| rate.abs() < 1e-12), "{rates:?}");
+        // Heat with nowhere to go has no steady state.
+        let mut closed = everything();
+        closed.block.casing = HeatLoss::NONE;
+        closed.circuits.clear();
+        closed.sensors.clear();
+        let mut model = Model::new(&closed).unwrap();
+        model.set_firing(Firing::Fixed(1000.0));
+        assert!(model.steady(&model.initial().to_vec()).is_none());
+    }
+
+    #[test]
+    fn pump_curve_and_parallel_circuits_balance() {
+        let model = model();
+        let (first, second, closed) = (model.flow(0), model.flow(1), model.flow(2));
+        assert_eq!(closed, 0.0);
+        // Parallel ways have the same pressure difference, which is what the pump gives at the sum.
+        let pressures = [first / 1e-3, second / 2e-3].map(|root| root * root);
+        assert!((pressures[0] / pressures[1] - 1.0).abs() < 1e-12);
+        let pump = 30_000.0 - 2e5 * (first + second) * (first + second);
+        assert!((pump / pressures[0] - 1.0).abs() < 1e-12);
+        assert!((flow_coefficient(first, pressures[0]) - 1e-3).abs() < 1e-15);
+        // Pump running against closed ways.
+        let mut shut = everything();
+        shut.circuits.iter_mut().for_each(|circuit| circuit.open = false);
+        assert!(!Model::new(&shut).unwrap().set_pump(true));
+    }
+
+    #[test]
+    fn impossible_networks_are_refused() {
+        let broken = |change: &dyn Fn(&mut Network)| {
+            let mut network = everything();
+            change(&mut network);
+            Model::new(&network).is_none()
+        };
+        assert!(broken(&|n| n.block.heat_capacity = 0.0));
+        assert!(broken(&|n| n.circuits[0].parts[0].cells = 0));
+        assert!(broken(&|n| n.circuits[0].parts.clear()));
+        assert!(broken(&|n| n.sensors[0].point = Point::PartEnd { circuit: 1, part: 1 }));
+        assert!(broken(&|n| n.circuits[0].parts[1].heat_capacity = f64::NAN));
+        assert!(!broken(&|_| {}));
+    }
+}

@@ -1,0 +1,556 @@
+//! One run of a network under its controls: integrates between switchings, finds the moments.
+
+use super::network::{Firing, Model};
+use super::solver::{Direction, Halt, Solver};
+use super::thermostat::{Burner, Controls, PumpRule};
+use alloc::vec::Vec;
+
+/// Bounds of a run.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Bounds {
+    /// Longest time followed, s
+    pub horizon: f64,
+    /// Local error of a step, K
+    pub tolerance: f64,
+    pub most_steps: u32,
+    /// Switchings followed at most.
+    pub most_switchings: u32,
+}
+
+impl Bounds {
+    /// A week, within a tenth of a microkelvin a step.
+    pub(crate) const USUAL: Bounds = Bounds { horizon: 604_800.0, tolerance: 1e-7, most_steps: 400_000, most_switchings: 20_000 };
+}
+
+/// A level somebody wants to know the time of; nothing switches there.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Mark {
+    pub node: usize,
+    /// K
+    pub level: f64,
+    pub direction: Direction,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum What {
+    BurnerLights,
+    BurnerStops,
+    HighStage(bool),
+    /// The limit thermostat locks the burner out.
+    LimitTrips,
+    PumpStarts,
+    PumpStops,
+    Demand(bool),
+    Mark(usize),
+    /// The watched temperature stops rising.
+    Peak,
+}
+
+/// What the caller wants after a happening.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Then {
+    GoOn,
+    Stop,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum Ending {
+    /// The caller had seen enough.
+    Stopped,
+    Horizon,
+    /// Nothing awaited can happen any more: the state is near this steady one, or moves only towards it.
+    Settled(Vec<f64>),
+    TooManySwitchings,
+    Failed(Halt),
+    /// The pump is to run and no circuit is open, or the network does not hold what is asked.
+    NoFlow,
+}
+
+/// Temperatures at regular times; when full, every second one is dropped and the interval doubled.
+#[derive(Debug, Clone)]
+pub(crate) struct Trace {
+    nodes: Vec<usize>,
+    most: usize,
+    interval: f64,
+    next: f64,
+    pub times: Vec<f64>,
+    /// Row by row, one value for each node.
+    pub values: Vec<f64>,
+}
+
+impl Trace {
+    pub(crate) fn new(nodes: Vec<usize>, most: usize) -> Self {
+        Trace { nodes, most: most.max(8), interval: 1.0, next: 0.0, times: Vec::new(), values: Vec::new() }
+    }
+
+    fn record(&mut self, solver: &Solver, until: f64) {
+        while self.next <= until {
+            if self.times.len() >= self.most {
+                let width = self.nodes.len();
+                let kept = self.times.len().div_ceil(2);
+                for row in 0..kept {
+                    self.times[row] = self.times[2 * row];
+                    for column in 0..width {
+                        self.values[row * width + column] = self.values[2 * row * width + column];
+                    }
+                }
+                self.times.truncate(kept);
+                self.values.truncate(kept * width);
+                self.interval *= 2.0;
+                #[allow(clippy::cast_precision_loss)]
+                let rows = kept as f64;
+                self.next = rows * self.interval;
+                continue;
+            }
+            self.times.push(self.next);
+            for &node in &self.nodes {
+                self.values.push(solver.value_at(node, self.next));
+            }
+            self.next += self.interval;
+        }
+    }
+
+    /// One last row at the end of the run.
+    fn finish(&mut self, solver: &Solver) {
+        if self.times.last().is_none_or(|last| *last < solver.time()) {
+            self.times.push(solver.time());
+            for &node in &self.nodes {
+                self.values.push(solver.state()[node]);
+            }
+        }
+    }
+}
+
+/// Where burner and pump stand.
+struct Position {
+    demand: bool,
+    next_demand: usize,
+    burning: bool,
+    high_stage: bool,
+    locked_out: bool,
+    pump: bool,
+    overrun_closed: bool,
+    off_since: f64,
+    /// The control thermostat is closed (asks for heat).
+    asks: bool,
+}
+
+#[derive(Clone, Copy)]
+enum Watch {
+    ControlOpens,
+    ControlCloses,
+    HighStageOff,
+    HighStageOn,
+    Limit,
+    OverrunOpens,
+    OverrunCloses,
+}
+
+/// Follows the network until the caller stops, nothing awaited can come, or a bound is reached.
+///
+/// `peak_of`: node whose maximum is reported. `seen` is called at every happening, in order of
+/// time, with the state then.
+#[allow(clippy::too_many_arguments)]
+pub(crate) fn run(
+    model: &mut Model,
+    controls: &Controls,
+    marks: &[Mark],
+    peak_of: Option<usize>,
+    bounds: &Bounds,
+    mut trace: Option<&mut Trace>,
+    mut seen: impl FnMut(What, f64, &Model, &[f64]) -> Then,
+) -> (Ending, Solver) {
+    model.set_firing(Firing::OFF);
+    let initial = model.initial().to_vec();
+    let mut solver = Solver::new(model, &initial, bounds.tolerance, bounds.most_steps);
+    let sensor = |model: &Model, number: usize, state: &[f64]| {
+        model.node(super::network::Point::Sensor(number)).map_or(f64::NAN, |node| state[node])
+    };
+    let mut position = Position {
+        demand: controls.demand_at_start,
+        next_demand: 0,
+        burning: false,
+        high_stage: false,
+        locked_out: controls.limit.is_some_and(|(number, level)| sensor(model, number, &initial) >= level),
+        pump: false,
+        overrun_closed: controls.overrun.is_some_and(|overrun| sensor(model, overrun.sensor, &initial) > overrun.lower),
+        off_since: f64::NEG_INFINITY,
+        asks: controls.burner.is_some_and(|(_, control)| {
+            let shown = sensor(model, control.sensor, &initial);
+            shown <= control.lower || (shown < control.upper && controls.burning_at_start)
+        }),
+    };
+    let mut marked: Vec<bool> = marks.iter().map(|_| false).collect();
+    let mut switchings = 0;
+    let mut peak_seen = false;
+    let mut begun = false;
+
+    macro_rules! tell {
+        ($what:expr, $state:expr) => {
+            if seen($what, solver.time(), model, $state) == Then::Stop {
+                if let Some(trace) = trace.as_deref_mut() {
+                    trace.finish(&solver);
+                }
+                return (Ending::Stopped, solver);
+            }
+        };
+    }
+
+    loop {
+        // Put the switches to what the positions of the thermostats say.
+        let now = solver.time();
+        let state = solver.state().to_vec();
+        while controls.demand_changes.get(position.next_demand).is_some_and(|moment| *moment <= now) {
+            position.demand = !position.demand;
+            position.next_demand += 1;
+            tell!(What::Demand(position.demand), &state);
+        }
+        let rested = now >= position.off_since + controls.anti_cycling;
+        let burn = position.demand && position.asks && !position.locked_out && (position.burning || rested);
+        if let Some((burner, control)) = controls.burner {
+            if burn != position.burning {
+                position.burning = burn;
+                if burn {
+                    let change = if let Burner::TwoStage { change, .. } = burner { change } else { 0.0 };
+                    position.high_stage = sensor(model, control.sensor, &state) < control.upper - change;
+                } else {
+                    position.off_since = now;
+                }
+                if begun {
+                    switchings += 1;
+                    tell!(if burn { What::BurnerLights } else { What::BurnerStops }, &state);
+                }
+            }
+            model.set_firing(if position.burning { burner.firing(&control, position.high_stage) } else { Firing::OFF });
+        }
+        let pump = match controls.pump {
+            PumpRule::Always => true,
+            PumpRule::Never => false,
+            PumpRule::DemandAndOverrun => position.demand || position.overrun_closed,
+        };
+        if !model.set_pump(pump) {
+            return (Ending::NoFlow, solver);
+        }
+        if pump != position.pump {
+            position.pump = pump;
+            if begun {
+                switchings += 1;
+                tell!(if pump { What::PumpStarts } else { What::PumpStops }, &state);
+            }
+        }
+        begun = true;
+        if switchings >= bounds.most_switchings {
+            return (Ending::TooManySwitchings, solver);
+        }
+        for (number, mark) in marks.iter().enumerate() {
+            let there = match mark.direction {
+                Direction::Falling => state[mark.node] <= mark.level,
+                Direction::Rising => state[mark.node] >= mark.level,
+            };
+            if there && !marked[number] {
+                marked[number] = true;
+                tell!(What::Mark(number), &state);
+            }
+        }
+
+        // What can happen next in this position.
+        let mut watches: Vec<(Watch, usize, f64, Direction)> = Vec::with_capacity(6);
+        if let Some((burner, control)) = controls.burner {
+            if position.asks {
+                watches.push((Watch::ControlOpens, control.sensor, control.upper, Direction::Rising));
+            } else {
+                watches.push((Watch::ControlCloses, control.sensor, control.lower, Direction::Falling));
+            }
+            if let (Burner::TwoStage { change, .. }, true) = (burner, position.burning) {
+                if position.high_stage {
+                    watches.push((Watch::HighStageOff, control.sensor, control.upper - change, Direction::Rising));
+                } else {
+                    watches.push((Watch::HighStageOn, control.sensor, control.lower - change, Direction::Falling));
+                }
+            }
+        }
+        if let (Some((number, level)), false) = (controls.limit, position.locked_out) {
+            watches.push((Watch::Limit, number, level, Direction::Rising));
+        }
+        if let (Some(overrun), PumpRule::DemandAndOverrun) = (controls.overrun, controls.pump) {
+            if position.overrun_closed {
+                watches.push((Watch::OverrunOpens, overrun.sensor, overrun.lower, Direction::Falling));
+            } else {
+                watches.push((Watch::OverrunCloses, overrun.sensor, overrun.upper, Direction::Rising));
+            }
+        }
+        let waiting = position.demand && position.asks && !position.burning && !position.locked_out && controls.burner.is_some();
+        let mut until = bounds.horizon;
+        let mut moment_due = false;
+        for moment in
+            [controls.demand_changes.get(position.next_demand).copied(), waiting.then_some(position.off_since + controls.anti_cycling)]
+                .into_iter()
+                .flatten()
+        {
+            if moment <= until {
+                until = moment;
+                moment_due = true;
+            }
+        }
+        solver.restart(model);
+        let steady = model.steady(&state);
+
+        // Steps until one of them happens.
+        'steps: loop {
+            if solver.time() >= until {
+                if moment_due {
+                    break 'steps;
+                }
+                if let Some(trace) = trace.as_deref_mut() {
+                    trace.finish(&solver);
+                }
+                return (Ending::Horizon, solver);
+            }
+            // Close to rest, a level at the steady temperature itself would be passed by rounding only.
+            let near_rest = steady.as_ref().filter(|steady| model.distance(solver.state(), steady) < 1e4 * bounds.tolerance);
+            let only_by_rounding =
+                |node: usize, level: f64| near_rest.is_some_and(|steady| (steady[node] - level).abs() < 100.0 * bounds.tolerance);
+            if let Err(halt) = solver.step(model, until) {
+                return (Ending::Failed(halt), solver);
+            }
+            let begin = solver.time_before();
+            let mut first: Option<(f64, Watch)> = None;
+            for &(watch, number, level, direction) in &watches {
+                let Some(node) = model.node(super::network::Point::Sensor(number)) else { return (Ending::NoFlow, solver) };
+                if let Some(time) = solver.crossing(node, level, direction, begin).filter(|_| !only_by_rounding(node, level)) {
+                    if first.is_none_or(|(earliest, _)| time < earliest) {
+                        first = Some((time, watch));
+                    }
+                }
+            }
+            let end = first.map_or(solver.time(), |(time, _)| time);
+            // Marks and the peak inside the step, in order of time.
+            loop {
+                let mut next: Option<(f64, What)> = None;
+                for (number, mark) in marks.iter().enumerate().filter(|(number, _)| !marked[*number]) {
+                    let crossing = solver.crossing(mark.node, mark.level, mark.direction, begin);
+                    if let Some(time) = crossing.filter(|_| !only_by_rounding(mark.node, mark.level)) {
+                        if time <= end && next.is_none_or(|(earliest, _)| time < earliest) {
+                            next = Some((time, What::Mark(number)));
+                        }
+                    }
+                }
+                if let (Some(node), false) = (peak_of, peak_seen) {
+                    if let Some(time) = solver.peak(model, node) {
+                        if time <= end && next.is_none_or(|(earliest, _)| time < earliest) {
+                            next = Some((time, What::Peak));
+                        }
+                    }
+                }
+                let Some((time, what)) = next else { break };
+                match what {
+                    What::Mark(number) => marked[number] = true,
+                    _ => peak_seen = true,
+                }
+                let at: Vec<f64> = (0..state.len()).map(|node| solver.value_at(node, time)).collect();
+                if seen(what, time, model, &at) == Then::Stop {
+                    if let Some(trace) = trace.as_deref_mut() {
+                        trace.record(&solver, time);
+                    }
+                    solver.cut(time);
+                    if let Some(trace) = trace.as_deref_mut() {
+                        trace.finish(&solver);
+                    }
+                    return (Ending::Stopped, solver);
+                }
+            }
+            if let Some(trace) = trace.as_deref_mut() {
+                trace.record(&solver, end);
+            }
+            if let Some((time, watch)) = first {
+                solver.cut(time);
+                match watch {
+                    Watch::ControlOpens => position.asks = false,
+                    Watch::ControlCloses => position.asks = true,
+                    Watch::HighStageOff | Watch::HighStageOn => {
+                        position.high_stage = matches!(watch, Watch::HighStageOn);
+                        switchings += 1;
+                        let state = solver.state().to_vec();
+                        tell!(What::HighStage(position.high_stage), &state);
+                    }
+                    Watch::Limit => {
+                        position.locked_out = true;
+                        let state = solver.state().to_vec();
+                        tell!(What::LimitTrips, &state);
+                    }
+                    Watch::OverrunOpens => position.overrun_closed = false,
+                    Watch::OverrunCloses => position.overrun_closed = true,
+                }
+                break 'steps;
+            }
+            // In a passive network no temperature ever leaves the band its largest distance from the
+            // steady state allows (its matrix is an M-matrix), so what lies beyond cannot come.
+            if let Some(steady) = steady.as_ref().filter(|_| !moment_due) {
+                let distance = model.distance(solver.state(), steady);
+                let out_of_reach = |node: usize, level: f64, direction: Direction| {
+                    let margin = if direction == Direction::Falling { steady[node] - level } else { level - steady[node] };
+                    margin >= distance
+                };
+                let modulating = matches!(model.firing(), Firing::Modulating { .. });
+                let none_can_come =
+                    watches.iter().all(|&(_, number, level, direction)| {
+                        model.node(super::network::Point::Sensor(number)).is_none_or(|node| out_of_reach(node, level, direction))
+                    }) && marks.iter().zip(&marked).all(|(mark, done)| *done || out_of_reach(mark.node, mark.level, mark.direction));
+                if distance < 1e-9 || (none_can_come && peak_of.is_none() && !modulating) {
+                    let steady = steady.clone();
+                    if let Some(trace) = trace.as_deref_mut() {
+                        trace.finish(&solver);
+                    }
+                    return (Ending::Settled(steady), solver);
+                }
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::network::{Block, Circuit, HeatLoss, Network, Part, Point, Pump, Room, Sensor};
+    use super::super::thermostat::Thermostat;
+    use super::*;
+    use std::collections::BTreeMap;
+    use std::string::{String, ToString};
+    use std::{println, vec};
+
+    const KELVIN: f64 = 273.15;
+
+    fn rows(text: &str) -> Vec<BTreeMap<String, String>> {
+        let mut lines = text.lines().map(|line| {
+            let (mut cells, mut cell, mut quoted) = (vec![], String::new(), false);
+            for c in line.chars() {
+                match c {
+                    '"' => quoted = !quoted,
+                    ',' if !quoted => cells.push(core::mem::take(&mut cell)),
+                    c => cell.push(c),
+                }
+            }
+            cells.push(cell);
+            cells
+        });
+        let head = lines.next().unwrap();
+        lines.map(|cells| head.iter().cloned().zip(cells).collect()).collect()
+    }
+
+    fn circuit_cases() -> BTreeMap<String, BTreeMap<String, String>> {
+        rows(include_str!("../../../../tests/reference/heat/cooldown_circuit_params.csv"))
+            .into_iter()
+            .map(|row| (row["case_id"].to_string(), row))
+            .collect()
+    }
+
+    fn network(row: &BTreeMap<String, String>) -> Network {
+        let n = |name: &str| row[name].parse::<f64>().unwrap();
+        let start = n("T0_circuit_C") + KELVIN;
+        let run = |length: f64, cells: f64| Part::run(length, n("c_pipe_J_mK"), HeatLoss::linear(n("ua_pipe_W_mK")), cells as usize, start);
+        let mut parts = vec![run(n("L_flow_m"), n("n_flow"))];
+        if n("emitter_P50_W") > 0.0 {
+            parts.push(Part {
+                heat_capacity: n("emitter_C_J_K"),
+                loss: HeatLoss::emitter(n("emitter_P50_W"), n("emitter_n")),
+                cells: 1,
+                start,
+            });
+        }
+        parts.push(run(n("L_return_m"), n("n_return")));
+        Network {
+            block: Block {
+                heat_capacity: n("m_iron_kg") * n("c_iron_J_kgK") + n("V_water_L") / 1000.0 * n("rho_w") * n("cp_w"),
+                metal: None,
+                casing: HeatLoss::linear(n("ua_block_W_K")),
+                start: n("T0_block_C") + KELVIN,
+            },
+            pump: Pump::Flow(n("mdot_kg_s")),
+            circuits: vec![Circuit { parts, open: true, flow_coefficient: 1.0 }],
+            room: Room::Fixed(n("T_air_C") + KELVIN),
+            water_heat_capacity: n("cp_w"),
+            sensors: vec![Sensor { point: Point::Block, time_constant: 0.0 }],
+        }
+    }
+
+    #[test]
+    fn circuits_cool_as_the_reference() {
+        let cases = circuit_cases();
+        let results = rows(include_str!("../../../../tests/reference/heat/cooldown_circuit_results.csv"));
+        let (mut worst_time, mut worst_energy, mut worst_return) = (0.0_f64, 0.0_f64, 0.0_f64);
+        for (case, row) in &cases {
+            let mut model = Model::new(&network(row)).unwrap();
+            let wanted: Vec<_> = results.iter().filter(|r| &r["case_id"] == case).collect();
+            let n = |r: &BTreeMap<String, String>, name: &str| r[name].parse::<f64>().unwrap();
+            let marks: Vec<Mark> =
+                wanted.iter().map(|r| Mark { node: 0, level: n(r, "set_point_C") + KELVIN, direction: Direction::Falling }).collect();
+            let mut found = 0;
+            let (ending, solver) =
+                run(&mut model, &Controls::pump_only(true), &marks, None, &Bounds::USUAL, None, |what, time, model, state| {
+                    let What::Mark(number) = what else { return Then::GoOn };
+                    let expected = wanted[number];
+                    worst_time = worst_time.max((time / n(expected, "time_s") - 1.0).abs());
+                    worst_energy = worst_energy.max((-model.stored(state) / n(expected, "stored_energy_released_J") - 1.0).abs());
+                    worst_return = worst_return.max((model.return_temperature(state) - KELVIN - n(expected, "T_return_C")).abs());
+                    assert!(model.imbalance(state).abs() < 1e-10);
+                    found += 1;
+                    if found == wanted.len() { Then::Stop } else { Then::GoOn }
+                });
+            assert_eq!(ending, Ending::Stopped, "{case}");
+            println!("{case}: {} steps, {} s", solver.steps(), solver.time());
+        }
+        println!("time {worst_time:e}, energy {worst_energy:e}, return {worst_return:e} K");
+        assert!(worst_time < 1e-7, "{worst_time:e}");
+        assert!(worst_energy < 1e-6, "{worst_energy:e}");
+        assert!(worst_return < 1e-5, "{worst_return:e}");
+    }
+
+    #[test]
+    fn circuit_cycles_as_the_reference() {
+        let cases = circuit_cases();
+        for row in rows(include_str!("../../../../tests/reference/heat/burner_cycling.csv")) {
+            if row["circuit_case"].is_empty() {
+                continue;
+            }
+            let n = |name: &str| row[name].parse::<f64>().unwrap();
+            let network = network(&cases[&row["circuit_case"]]);
+            let mut model = Model::new(&network).unwrap();
+            let control = Thermostat { sensor: 0, upper: n("T_off_C") + KELVIN, lower: n("T_on_C") + KELVIN };
+            let controls = Controls {
+                burner: Some((Burner::Fixed(n("burner_power_W")), control)),
+                demand_at_start: true,
+                burning_at_start: true,
+                ..Controls::pump_only(true)
+            };
+            let (mut lit, mut stopped) = (f64::NAN, f64::NAN);
+            let (mut on, mut off) = (f64::NAN, f64::NAN);
+            let (ending, solver) = run(&mut model, &controls, &[], None, &Bounds::USUAL, None, |what, time, _, _| {
+                match what {
+                    What::BurnerLights => {
+                        let last = off;
+                        off = time - stopped;
+                        lit = time;
+                        if (off / last - 1.0).abs() < 1e-9 {
+                            return Then::Stop;
+                        }
+                    }
+                    What::BurnerStops => {
+                        on = time - lit;
+                        stopped = time;
+                    }
+                    _ => {}
+                }
+                Then::GoOn
+            });
+            assert_eq!(ending, Ending::Stopped);
+            println!(
+                "{on} {off} after {} s, {} steps, {:e} {:e}",
+                solver.time(),
+                solver.steps(),
+                on / n("time_on_s") - 1.0,
+                off / n("time_off_s") - 1.0
+            );
+            assert!((on / n("time_on_s") - 1.0).abs() < 1e-6);
+            assert!((off / n("time_off_s") - 1.0).abs() < 1e-6);
+        }
+    }
+}

@@ -1,0 +1,97 @@
+//! What switches the burner and the pump.
+
+use super::network::Firing;
+use alloc::vec::Vec;
+
+/// A switch that opens on rising temperature and closes again when that has fallen by the
+/// differential.
+///
+/// Operating value and differential as in IEC 60730-1 (wording from memory).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Thermostat {
+    /// Number of the sensor in the network.
+    pub sensor: usize,
+    /// Operating value on rising temperature, K
+    pub upper: f64,
+    /// Operating value on falling temperature, K
+    pub lower: f64,
+}
+
+/// How the burner gives its heat while the control thermostat asks for it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum Burner {
+    /// Output to the block, W
+    Fixed(f64),
+    /// The high stage runs up to `change` kelvin below the upper operating value, and comes back
+    /// where the temperature has fallen a differential below that. W
+    TwoStage { low: f64, high: f64, change: f64 },
+    /// Proportional to the fall below the upper operating value over `band` kelvin, never less
+    /// than `least`. W
+    Modulating { least: f64, most: f64, band: f64 },
+}
+
+impl Burner {
+    /// Largest output, W.
+    pub(crate) fn most(self) -> f64 {
+        match self {
+            Burner::Fixed(power) => power,
+            Burner::TwoStage { high, .. } => high,
+            Burner::Modulating { most, .. } => most,
+        }
+    }
+
+    pub(crate) fn firing(self, control: &Thermostat, high_stage: bool) -> Firing {
+        match self {
+            Burner::Fixed(power) => Firing::Fixed(power),
+            Burner::TwoStage { low, high, .. } => Firing::Fixed(if high_stage { high } else { low }),
+            Burner::Modulating { least, most, band } => {
+                Firing::Modulating { least, most, set_point: control.upper, band, sensor: control.sensor }
+            }
+        }
+    }
+}
+
+/// What makes the pump run.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum PumpRule {
+    Always,
+    Never,
+    /// While heat is asked for, and afterwards as long as the overrun thermostat, if there is one,
+    /// is closed on the hot side.
+    DemandAndOverrun,
+}
+
+/// The controls of one heat generator.
+#[derive(Debug, Clone)]
+pub(crate) struct Controls {
+    pub burner: Option<(Burner, Thermostat)>,
+    /// Limit thermostat: sensor and operating value (K). It locks the burner out until reset by hand.
+    pub limit: Option<(usize, f64)>,
+    /// Overrun thermostat: the pump runs from `upper` on until the temperature has fallen to `lower`.
+    pub overrun: Option<Thermostat>,
+    pub pump: PumpRule,
+    /// Least time the burner stays off, s
+    pub anti_cycling: f64,
+    /// Moments (s, rising) at which the demand for heat changes over; it is on before the first
+    /// where `demand_at_start` says so.
+    pub demand_changes: Vec<f64>,
+    pub demand_at_start: bool,
+    /// Whether the burner burns at the start (the thermostat being between its operating values).
+    pub burning_at_start: bool,
+}
+
+impl Controls {
+    /// No burner; the pump as told.
+    pub(crate) fn pump_only(running: bool) -> Self {
+        Controls {
+            burner: None,
+            limit: None,
+            overrun: None,
+            pump: if running { PumpRule::Always } else { PumpRule::Never },
+            anti_cycling: 0.0,
+            demand_changes: Vec::new(),
+            demand_at_start: false,
+            burning_at_start: false,
+        }
+    }
+}
