@@ -1,0 +1,103 @@
+//! Probability of conformity and decisions with a guard band, JCGM 106:2012 clauses 7 and 8.
+
+use crate::uncertainty::normal;
+
+/// Which side of a limit is wanted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Direction {
+    /// The value must not be above the limit.
+    AtMost,
+    /// The value must not be below the limit.
+    AtLeast,
+}
+
+/// What can be said about a value and a limit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Decision {
+    /// The probability of conformity is at least the required one.
+    Conforms,
+    /// The probability of non-conformity is at least the required one.
+    DoesNotConform,
+    /// Neither: the uncertainty does not allow a decision.
+    Undecided,
+}
+
+impl Decision {
+    /// The decision in words.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Conforms => "conforms",
+            Self::DoesNotConform => "does not conform",
+            Self::Undecided => "undecided",
+        }
+    }
+}
+
+/// A decision with its ground, in the unit of the value.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Verdict {
+    /// The decision.
+    pub decision: Decision,
+    /// Probability that the true value is on the wanted side (JCGM 106:2012 7.3).
+    pub probability: f64,
+    /// Distance from the limit inside which no decision is made.
+    pub guard_band: f64,
+}
+
+/// The guard band for a required probability: w = u·z (JCGM 106:2012 8.3.2).
+#[must_use]
+pub fn guard_band(standard_uncertainty: f64, required: f64) -> f64 {
+    standard_uncertainty * normal::quantile(required)
+}
+
+/// Judges `value` with standard uncertainty `standard_uncertainty` against `limit`.
+///
+/// `required` is the probability from which a decision is made, from 0.5 to below 1 (0.95 is
+/// common practice). Without uncertainty the unrounded value decides. Not-a-number is undecided.
+#[must_use]
+pub fn conformity(value: f64, standard_uncertainty: f64, limit: f64, direction: Direction, required: f64) -> Verdict {
+    let margin = match direction {
+        Direction::AtMost => limit - value,
+        Direction::AtLeast => value - limit,
+    };
+    let required = required.clamp(0.5, 1.0 - 1e-12);
+    let probability = if standard_uncertainty > 0.0 {
+        normal::probability(margin / standard_uncertainty)
+    } else if margin >= 0.0 {
+        1.0
+    } else {
+        0.0
+    };
+    let decision = if margin.is_nan() || standard_uncertainty.is_nan() {
+        Decision::Undecided
+    } else if probability >= required {
+        Decision::Conforms
+    } else if 1.0 - probability >= required {
+        Decision::DoesNotConform
+    } else {
+        Decision::Undecided
+    };
+    Verdict {
+        decision,
+        probability: if margin.is_nan() { f64::NAN } else { probability },
+        guard_band: guard_band(standard_uncertainty, required),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn decisions_on_both_sides_of_the_guard_band() {
+        let judge = |value: f64| conformity(value, 1.0, 10.0, Direction::AtMost, 0.95).decision;
+        let w = guard_band(1.0, 0.95);
+        assert!((w - 1.644_853_626_951).abs() < 1e-9);
+        assert_eq!(judge(10.0 - w - 1e-9), Decision::Conforms);
+        assert_eq!(judge(10.0 - w + 1e-9), Decision::Undecided);
+        assert_eq!(judge(10.0 + w + 1e-9), Decision::DoesNotConform);
+        assert_eq!(conformity(10.0, 0.0, 10.0, Direction::AtLeast, 0.95).decision, Decision::Conforms);
+        assert_eq!(conformity(f64::NAN, 1.0, 10.0, Direction::AtLeast, 0.95).decision, Decision::Undecided);
+    }
+}
