@@ -16,6 +16,7 @@ macro_rules! for_each_calculation {
             $crate::supply::LeakScaling,
             $crate::supply::Purge,
             $crate::supply::PurgeVelocity,
+            $crate::pipe::PipeHeatLoss,
         }
     };
 }

@@ -61,7 +61,9 @@ impl OutsideFilm {
         let film_temperature = 0.5 * (surface_temperature + outside.air_temperature);
         let air = dry_air(film_temperature, outside.pressure);
         let (viscosity, prandtl) = (air.kinematic_viscosity(), air.prandtl());
-        let difference = (surface_temperature - outside.air_temperature).abs();
+        // A vertical cylinder's Nusselt number has a pole where nothing moves; the heat, which is what
+        // counts, vanishes there, so the pole is left out.
+        let difference = (surface_temperature - outside.air_temperature).abs().max(1e-9);
         let slenderness = outside.length / outside.diameter;
         let grashof = |length: f64| FREE_FALL / film_temperature * difference * length * length * length / (viscosity * viscosity);
         let on = |length: f64, nusselt: f64, rayleigh: f64| FilmState {
