@@ -5,7 +5,7 @@ use quote::quote;
 use syn::parse::{Parse, ParseStream};
 use syn::{Attribute, Expr, Fields, ItemStruct, LitStr, Meta, Path, Result, Token};
 
-/// `#[field("symbol", UNIT, low..=high, usual = low..=high, default = x, absent = "text")]`
+/// `#[field("symbol", UNIT, low..=high, usual = low..=high, default = x, absent = "text", detail = true)]`
 struct FieldAttribute {
     symbol: LitStr,
     unit: Path,
@@ -41,7 +41,8 @@ impl Parse for FieldAttribute {
                 }
                 ("default", _) => quote!(.default(#value)),
                 ("absent", _) => quote!(.absent(#value)),
-                _ => return Err(syn::Error::new_spanned(value, "expected a range, usual =, default = or absent =")),
+                ("detail", _) => quote!(.detail(#value)),
+                _ => return Err(syn::Error::new_spanned(value, "expected a range, usual =, default =, absent = or detail =")),
             });
         }
         Ok(Self { symbol, unit, calls })

@@ -61,6 +61,7 @@ pub fn field(field: &Field) -> Node {
         ("usual_maximum", shown(field.usual_maximum)),
         ("default", shown(field.default)),
         ("absent", field.absent.into()),
+        ("detail", Node::Flag(field.detail)),
         ("example", Node::Text(field.example())),
     ])
 }

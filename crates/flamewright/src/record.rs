@@ -31,6 +31,8 @@ pub struct Field {
     /// What it means that the value is not a number ("never reached", "not measured"); empty where
     /// there is always one.
     pub absent: &'static str,
+    /// A result of interest to a closer look only: left out of short reports.
+    pub detail: bool,
 }
 
 impl Field {
@@ -58,6 +60,7 @@ impl Field {
             usual_maximum: f64::INFINITY,
             default: f64::NAN,
             absent: "",
+            detail: false,
         }
     }
     /// Values outside are refused.
@@ -86,6 +89,12 @@ impl Field {
     #[must_use]
     pub const fn absent(mut self, meaning: &'static str) -> Self {
         self.absent = meaning;
+        self
+    }
+    /// Of interest to a closer look only.
+    #[must_use]
+    pub const fn detail(mut self, detail: bool) -> Self {
+        self.detail = detail;
         self
     }
 }
