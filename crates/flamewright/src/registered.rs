@@ -17,6 +17,10 @@ macro_rules! for_each_calculation {
             $crate::supply::Purge,
             $crate::supply::PurgeVelocity,
             $crate::pipe::PipeHeatLoss,
+            $crate::transient::BlockCoolDown,
+            $crate::transient::BurnerCycling,
+            $crate::transient::ThermostatDifferential,
+            $crate::transient::ThermostatRepeatTest,
         }
     };
 }

@@ -33,12 +33,13 @@ impl HeatLoss {
         HeatLoss { linear: conductance, ..Self::NONE }
     }
 
-    /// An emitter that gives `output_at_50` watt at 50 K over the room (EN 442 form).
-    pub(crate) fn emitter(output_at_50: f64, exponent: f64) -> Self {
+    /// `power_at_50` watt at 50 K over the room and by a power of the difference elsewhere: an
+    /// emitter (EN 442 form), or natural convection.
+    pub(crate) fn power_law(power_at_50: f64, exponent: f64) -> Self {
         if exponent == 1.0 {
-            return Self::linear(output_at_50 / 50.0);
+            return Self::linear(power_at_50 / 50.0);
         }
-        HeatLoss { coefficient: output_at_50 / pow(50.0, exponent), exponent, ..Self::NONE }
+        HeatLoss { coefficient: power_at_50 / pow(50.0, exponent), exponent, ..Self::NONE }
     }
 
     fn times(self, factor: f64) -> Self {
@@ -857,7 +858,7 @@ mod tests {
     fn everything() -> Network {
         let natural = HeatLoss { linear: 0.1, coefficient: 0.4, exponent: 1.25, radiation: 2e-8 };
         let run = |length: f64, start: f64| Part::run(length, 900.0, natural, 3, start);
-        let emitter = Part { heat_capacity: 30_000.0, loss: HeatLoss::emitter(1200.0, 1.3), cells: 1, start: 295.0 };
+        let emitter = Part { heat_capacity: 30_000.0, loss: HeatLoss::power_law(1200.0, 1.3), cells: 1, start: 295.0 };
         Network {
             block: Block {
                 heat_capacity: 60_000.0,

@@ -329,7 +329,7 @@ impl Pipes {
             parts.push(Part::run(self.flow_length, self.capacity, loss, layout.flow_cells, self.start));
         }
         if self.emitter_output > 0.0 {
-            let loss = HeatLoss::emitter(self.emitter_output, self.emitter_exponent);
+            let loss = HeatLoss::power_law(self.emitter_output, self.emitter_exponent);
             parts.push(Part { heat_capacity: self.emitter_capacity, loss, cells: 1, start: self.start });
         }
         if self.return_length > 0.0 {

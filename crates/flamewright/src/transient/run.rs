@@ -451,7 +451,7 @@ mod tests {
         if n("emitter_P50_W") > 0.0 {
             parts.push(Part {
                 heat_capacity: n("emitter_C_J_K"),
-                loss: HeatLoss::emitter(n("emitter_P50_W"), n("emitter_n")),
+                loss: HeatLoss::power_law(n("emitter_P50_W"), n("emitter_n")),
                 cells: 1,
                 start,
             });
