@@ -8,7 +8,6 @@ mod solid;
 mod surface;
 mod tube;
 
-pub use name::UnknownName;
 pub use solid::{INSULATIONS, Insulation, METALS, Metal, insulation, metal};
 pub use surface::{SURFACES, Surface, surface};
 pub use tube::{TUBE_FAMILIES, Tube, TubeFamily, TubeSize, tube, tube_names};

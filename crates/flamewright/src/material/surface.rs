@@ -1,6 +1,7 @@
 //! Surface finishes and how well they radiate.
 
-use super::name::{UnknownName, find};
+use super::name::find;
+use crate::Error;
 
 /// A finish and its emissivity for long-wave radiation.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -37,15 +38,15 @@ pub static SURFACES: &[Surface] = &[
 /// A finish by its name.
 ///
 /// # Errors
-/// [`UnknownName`] with the nearest name.
-pub fn surface(name: &str) -> Result<&'static Surface, UnknownName> {
-    find("surface", name, SURFACES, |entry| entry.name.into())
+/// An unknown name; the refusal offers the nearest.
+pub fn surface(name: &str) -> Result<&'static Surface, Error> {
+    find("surface", name, SURFACES.iter(), |entry| entry.name.into())
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::water::tests::{number, rows};
+    use flamewright_reference::rows;
 
     #[test]
     fn every_finish_of_the_reference_table_is_there() {
@@ -58,10 +59,10 @@ mod tests {
             ("polished aluminium cladding", "polished aluminium cladding"),
             ("galvanised steel bright", "bright galvanised steel"),
         ];
-        let file = rows(include_str!("../../../../tests/reference/heat/materials.csv"));
+        let file = rows("heat/materials.csv");
         for (printed, ours) in names {
-            let row = file.iter().find(|row| row["material"] == printed).unwrap();
-            assert_eq!(surface(ours).unwrap().emissivity, number(row, "emissivity"), "{ours}");
+            let row = file.iter().find(|row| row.text("material") == printed).unwrap();
+            assert_eq!(surface(ours).unwrap().emissivity, row.number("emissivity"), "{ours}");
         }
         for entry in SURFACES {
             assert!(entry.spread.0 <= entry.emissivity && entry.emissivity <= entry.spread.1, "{}", entry.name);

@@ -252,19 +252,20 @@ impl Antifreeze {
 
 #[cfg(test)]
 mod tests {
-    use super::super::tests::{assert_close, number, rows};
+    use crate::water::tests::assert_close;
+    use flamewright_reference::rows;
     use super::*;
 
     const BOTH: [Antifreeze; 2] = [Antifreeze::PropyleneGlycol, Antifreeze::EthyleneGlycol];
 
     #[test]
     fn against_the_reference_table() {
-        let file = rows(include_str!("../../../../tests/reference/heat/glycol.csv"));
+        let file = rows("heat/glycol.csv");
         for row in &file {
-            let glycol = if row["fluid"].starts_with("propylene") { BOTH[0] } else { BOTH[1] };
-            let at = |column: &str| number(row, column);
+            let glycol = if row.text("fluid").starts_with("propylene") { BOTH[0] } else { BOTH[1] };
+            let at = |column: &str| row.number(column);
             let state = glycol.mixture(at("mass_fraction"), at("T_C") + 273.15);
-            let what = row["fluid"].clone() + " " + &row["mass_fraction"] + " at " + &row["T_C"];
+            let what = std::format!("{} {} at {}", row.text("fluid"), row.text("mass_fraction"), row.text("T_C"));
             assert_close(state.density, at("rho_kg_m3"), 6e-6, &what);
             assert_close(state.specific_heat_capacity, at("cp_J_kgK"), 2e-6, &what);
             assert_close(state.dynamic_viscosity, at("mu_Pa_s"), 6e-6, &what);

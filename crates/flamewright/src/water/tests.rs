@@ -2,32 +2,8 @@
 
 use super::transport::Reduced;
 use super::*;
-use std::string::{String, ToString};
-use std::vec::Vec;
-
-/// Rows of a reference file as (column name -> text); commas in quotes are kept.
-pub(crate) fn rows(text: &str) -> Vec<std::collections::HashMap<String, String>> {
-    let split = |line: &str| {
-        let mut cells = std::vec![String::new()];
-        let mut quoted = false;
-        for character in line.chars() {
-            match character {
-                '"' => quoted = !quoted,
-                ',' if !quoted => cells.push(String::new()),
-                other => cells.last_mut().unwrap().push(other),
-            }
-        }
-        cells
-    };
-    let mut lines = text.lines();
-    let header = split(lines.next().unwrap());
-    lines.map(|line| header.iter().cloned().zip(split(line)).collect()).collect()
-}
-
-pub(crate) fn number(row: &std::collections::HashMap<String, String>, column: &str) -> f64 {
-    let text = row.get(column).unwrap_or_else(|| panic!("no column {column}"));
-    text.parse().unwrap_or_else(|_| panic!("{column}: {text}"))
-}
+use flamewright_reference::rows;
+use std::format;
 
 #[track_caller]
 pub(crate) fn assert_close(value: f64, expected: f64, relative: f64, what: &str) {
@@ -45,13 +21,13 @@ fn half_digit(printed: &str) -> f64 {
 #[test]
 fn verification_values_of_the_releases() {
     let mut tested = 0;
-    for row in rows(include_str!("../../../../tests/reference/heat/iapws_check_values.csv")) {
-        let release = row["release"].clone() + " " + &row["table"];
-        let kelvin = || number(&row, "T_K");
-        let pascal = || number(&row, "p_MPa") * 1e6;
+    for row in rows("heat/iapws_check_values.csv") {
+        let release = format!("{} {}", row.text("release"), row.text("table"));
+        let kelvin = || row.number("T_K");
+        let pascal = || row.number("p_MPa") * 1e6;
         let value = if release.contains("region 1") {
             let state = region1(pascal(), kelvin());
-            match row["property"].as_str() {
+            match row.text("property") {
                 "v" => state.specific_volume,
                 "h" => state.enthalpy / 1e3,
                 "s" => state.entropy / 1e3,
@@ -59,24 +35,24 @@ fn verification_values_of_the_releases() {
                 other => panic!("{other}"),
             }
         } else if release.contains("region 4") {
-            match row["property"].as_str() {
+            match row.text("property") {
                 "psat" => saturation_pressure(kelvin()) / 1e6,
                 "Tsat" => saturation_temperature(pascal()),
                 other => panic!("{other}"),
             }
         } else if release.contains("R12-08") {
-            Reduced::new(number(&row, "rho_kg_m3"), kelvin()).viscosity() * 1e6
+            Reduced::new(row.number("rho_kg_m3"), kelvin()).viscosity() * 1e6
         } else if release.contains("R15-11") {
-            Reduced::new(number(&row, "rho_kg_m3"), kelvin()).conductivity_background() * 1e3
+            Reduced::new(row.number("rho_kg_m3"), kelvin()).conductivity_background() * 1e3
         } else {
             continue; // steam (region 2) and the scientific formulation are not ours
         };
         // To the last printed digit, with the slack of one unit in the file's own rounding where
         // it drops trailing zeros (v at 500 K is printed there as 0.001202418).
-        let printed = &row["value_published"];
+        let printed = row.text("value_published");
         let allowed = half_digit(printed) * 1.02;
-        let published = number(&row, "value_published");
-        assert!((value - published).abs() <= allowed, "{release} {}: {value} for {printed}", row["property"]);
+        let published = row.number("value_published");
+        assert!((value - published).abs() <= allowed, "{release} {}: {value} for {printed}", row.text("property"));
         tested += 1;
     }
     assert_eq!(tested, 26);
@@ -108,11 +84,11 @@ fn enhancement_and_other_derivatives_against_an_independent_code() {
 
 #[test]
 fn liquid_against_iapws_95() {
-    let file = rows(include_str!("../../../../tests/reference/heat/water_liquid.csv"));
+    let file = rows("heat/water_liquid.csv");
     for row in &file {
-        let at = |column: &str| number(row, column);
+        let at = |column: &str| row.number(column);
         let state = liquid(at("p_bar_abs") * 1e5, at("T_C") + 273.15);
-        let what = row["p_bar_abs"].to_string() + " bar, " + &row["T_C"] + " C";
+        let what = format!("{} bar, {} C", row.text("p_bar_abs"), row.text("T_C"));
         // The same formulation, to the digits printed.
         assert_close(state.density, at("rho_IF97_kg_m3"), 6e-8, &what);
         assert_close(state.specific_heat_capacity, at("cp_IF97_J_kgK"), 6e-8, &what);
@@ -132,12 +108,12 @@ fn liquid_against_iapws_95() {
 
 #[test]
 fn saturation_line() {
-    for row in rows(include_str!("../../../../tests/reference/heat/water_saturation.csv")) {
-        let kelvin = number(&row, "T_C") + 273.15;
-        assert_close(saturation_pressure(kelvin), number(&row, "psat_Pa_IF97_R4"), 1e-7, &row["T_C"]);
-        assert_close(saturation_pressure(kelvin), number(&row, "psat_Pa_IAPWS95"), 1e-4, &row["T_C"]);
+    for row in rows("heat/water_saturation.csv") {
+        let kelvin = row.number("T_C") + 273.15;
+        assert_close(saturation_pressure(kelvin), row.number("psat_Pa_IF97_R4"), 1e-7, row.text("T_C"));
+        assert_close(saturation_pressure(kelvin), row.number("psat_Pa_IAPWS95"), 1e-4, row.text("T_C"));
         let liquid = liquid(saturation_pressure(kelvin), kelvin);
-        assert_close(liquid.density, number(&row, "rho_sat_liq_kg_m3"), 2e-5, &row["T_C"]);
+        assert_close(liquid.density, row.number("rho_sat_liq_kg_m3"), 2e-5, row.text("T_C"));
     }
 }
 
