@@ -37,4 +37,5 @@ pub mod fuel;
 pub mod material;
 pub mod pipe;
 pub mod supply;
+pub mod system;
 pub mod water;

@@ -21,6 +21,13 @@ macro_rules! for_each_calculation {
             $crate::transient::BurnerCycling,
             $crate::transient::ThermostatDifferential,
             $crate::transient::ThermostatRepeatTest,
+            $crate::material::TubeRun,
+            $crate::system::FlowFromHeat,
+            $crate::system::HeatFromFlow,
+            $crate::system::EmitterOutput,
+            $crate::system::EmitterAtFlow,
+            $crate::system::WaterPressureDrop,
+            $crate::system::StaticHead,
         }
     };
 }

@@ -24,15 +24,14 @@ const fn solid(name: &'static str, density: f64, specific_heat_capacity: f64, th
     Metal { name, density, specific_heat_capacity, specific_heat_capacity_spread: None, thermal_conductivity, source }
 }
 
-const fn cast_iron(name: &'static str, density: f64, specific_heat_capacity: f64, thermal_conductivity: f64, source: &'static str) -> Metal {
-    Metal {
-        name,
-        density,
-        specific_heat_capacity,
-        specific_heat_capacity_spread: Some((420.0, 545.0)),
-        thermal_conductivity,
-        source,
-    }
+const fn cast_iron(
+    name: &'static str,
+    density: f64,
+    specific_heat_capacity: f64,
+    thermal_conductivity: f64,
+    source: &'static str,
+) -> Metal {
+    Metal { name, density, specific_heat_capacity, specific_heat_capacity_spread: Some((420.0, 545.0)), thermal_conductivity, source }
 }
 
 /// The metals, and the plastics of which tube walls are made.
@@ -41,7 +40,13 @@ const fn cast_iron(name: &'static str, density: f64, specific_heat_capacity: f64
 /// iron, prints run from 420 to 545 J/(kg K): the sums that need it take it as an input, and this
 /// table offers the two ends under their own names rather than one truth.
 pub static METALS: &[Metal] = &[
-    solid("copper", 8933.0, 385.0, 401.0, "pure copper, 300 K: Kutz, Mechanical Engineers' Handbook vol. 4, heat transfer Table 1; Incropera Table A.1"),
+    solid(
+        "copper",
+        8933.0,
+        385.0,
+        401.0,
+        "pure copper, 300 K: Kutz, Mechanical Engineers' Handbook vol. 4, heat transfer Table 1; Incropera Table A.1",
+    ),
     solid("iron", 7870.0, 447.0, 80.2, "pure iron, 300 K: Kutz vol. 4 Table 1; Incropera Table A.1"),
     solid("aluminium", 2702.0, 903.0, 237.0, "pure aluminium, 300 K: Kutz vol. 4 Table 1; Incropera Table A.1"),
     solid("carbon steel", 7854.0, 434.0, 60.5, "plain carbon steel, 300 K: Incropera Table A.1, from memory"),
@@ -107,7 +112,13 @@ pub static INSULATIONS: &[Insulation] = &[
         upper_point: None,
         source: "UK Fuel Efficiency Booklet 8, seen as an extracted table whose columns had to be guessed",
     },
-    Insulation { name: "elastomeric foam", density: 60.0, lower_point: (273.15, 0.036), upper_point: Some((313.15, 0.040)), source: COMMON },
+    Insulation {
+        name: "elastomeric foam",
+        density: 60.0,
+        lower_point: (273.15, 0.036),
+        upper_point: Some((313.15, 0.040)),
+        source: COMMON,
+    },
     Insulation { name: "polyethylene foam", density: 30.0, lower_point: (313.15, 0.040), upper_point: None, source: COMMON },
     Insulation { name: "phenolic foam", density: 37.0, lower_point: (323.15, 0.025), upper_point: None, source: COMMON },
 ];

@@ -32,7 +32,12 @@ pub static SURFACES: &[Surface] = &[
         source: "ISO 12241:2008 Table 2, from memory; the range is common practice",
     },
     Surface { name: "plastic", emissivity: 0.90, spread: (0.85, 0.95), source: "common practice, no source" },
-    Surface { name: "insulation jacket", emissivity: 0.90, spread: (0.85, 0.95), source: "canvas, foam skin or paper: common practice, no source" },
+    Surface {
+        name: "insulation jacket",
+        emissivity: 0.90,
+        spread: (0.85, 0.95),
+        source: "canvas, foam skin or paper: common practice, no source",
+    },
 ];
 
 /// A finish by its name.

@@ -1,7 +1,12 @@
 //! Tubes by standard and size.
 
+use super::metal;
 use super::name::find;
 use crate::Error;
+use crate::calculation::{Form, Setting, Settings};
+use crate::node::Node;
+use crate::quantity::Value;
+use crate::quantity::types::Length;
 use alloc::string::String;
 use alloc::vec::Vec;
 use core::f64::consts::PI;
@@ -82,6 +87,64 @@ impl Tube {
     #[inline]
     pub fn wall_capacity_per_metre(&self) -> f64 {
         self.mass_per_metre() * self.wall_heat_capacity
+    }
+}
+
+impl Tube {
+    /// The setting `tube`.
+    pub const SETTING: Setting = Setting {
+        name: "tube",
+        doc: "A tube by name (\"copper 15x0.7\", \"steel medium 1/2\", \"multilayer 16x2\"), or by value: { outer_diameter, wall_thickness, material (a metal's name, copper if left out), roughness (0.0015 mm if left out) }.",
+        form: Form::Structure,
+        default: None,
+    };
+
+    /// The tube given by the setting `tube`.
+    ///
+    /// # Errors
+    /// Missing, an unknown name, or an impossible size.
+    pub fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        Self::from_node(Self::SETTING.name, settings.need(Self::SETTING.name)?)
+    }
+
+    /// A tube from its name or from a table of its sizes.
+    ///
+    /// # Errors
+    /// An unknown name, or an impossible size.
+    pub fn from_node(name: &str, node: &Node) -> Result<Self, Error> {
+        if let Node::Text(text) = node {
+            return tube(text).map_err(|error| error.within(name));
+        }
+        let (mut outer, mut wall, mut roughness, mut of) = (f64::NAN, f64::NAN, 1.5e-6, "copper");
+        for (key, value) in node.entries(name)? {
+            match key {
+                "outer_diameter" => outer = value.quantity::<Length>(key)?.si(),
+                "wall_thickness" => wall = value.quantity::<Length>(key)?.si(),
+                "roughness" => roughness = value.quantity::<Length>(key)?.si(),
+                "material" => of = value.text(key)?,
+                other => {
+                    return Err(Error::unknown_name(
+                        name,
+                        other,
+                        ["outer_diameter", "wall_thickness", "material", "roughness"].into_iter(),
+                    ));
+                }
+            }
+        }
+        let metal = metal(of)?;
+        let sound = (0.001..=2.0).contains(&outer) && wall > 0.0 && 2.0 * wall < outer && (0.0..0.05 * outer).contains(&roughness);
+        if !sound {
+            let why = "outer diameter (1 mm to 2 m), wall thickness (less than half of it) and roughness (less than a twentieth of it) must make a tube";
+            return Err(Error::bad_setting(name, &node.brief(), why));
+        }
+        Ok(Self {
+            outer_diameter: outer,
+            wall_thickness: wall,
+            wall_density: metal.density,
+            wall_conductivity: metal.thermal_conductivity,
+            wall_heat_capacity: metal.specific_heat_capacity,
+            roughness,
+        })
     }
 }
 

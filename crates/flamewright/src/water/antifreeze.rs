@@ -219,10 +219,8 @@ impl Antifreeze {
         let x = mass_fraction - fit.base_fraction;
         let [a, b, c, d, e, f] = fit.freezing;
         let freezing_temperature = a + x * (b + x * (c + x * (d + x * (e + x * f))));
-        let inside = (mass_fraction >= 0.0)
-            & (mass_fraction <= HIGHEST_MASS_FRACTION)
-            & (temperature >= freezing_temperature)
-            & (temperature <= HIGHEST_MIXTURE_TEMPERATURE);
+        let inside = (0.0..=HIGHEST_MASS_FRACTION).contains(&mass_fraction)
+            & (freezing_temperature..=HIGHEST_MIXTURE_TEMPERATURE).contains(&temperature);
         let temperature = if inside { temperature } else { f64::NAN };
         let y = temperature - fit.base_temperature;
         let density_row = fit.density.at(x);
@@ -252,9 +250,9 @@ impl Antifreeze {
 
 #[cfg(test)]
 mod tests {
+    use super::*;
     use crate::water::tests::assert_close;
     use flamewright_reference::rows;
-    use super::*;
 
     const BOTH: [Antifreeze; 2] = [Antifreeze::PropyleneGlycol, Antifreeze::EthyleneGlycol];
 
@@ -308,8 +306,7 @@ mod tests {
     #[test]
     fn enthalpy_and_expansion_are_the_slopes_they_should_be() {
         for glycol in BOTH {
-            let (here, up, down) =
-                (glycol.mixture(0.3, 330.0), glycol.mixture(0.3, 330.01), glycol.mixture(0.3, 329.99));
+            let (here, up, down) = (glycol.mixture(0.3, 330.0), glycol.mixture(0.3, 330.01), glycol.mixture(0.3, 329.99));
             assert_close((up.enthalpy - down.enthalpy) / 0.02, here.specific_heat_capacity, 1e-7, "cp");
             assert_close(-(up.density - down.density) / 0.02 / here.density, here.expansion_coefficient, 1e-6, "beta");
             assert!(glycol.mixture(0.3, 273.15).enthalpy.abs() < 1e-9);

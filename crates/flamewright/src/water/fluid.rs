@@ -1,6 +1,6 @@
 //! The liquid in a heating circuit: water, or water with glycol.
 
-use super::{Antifreeze, density, liquid};
+use super::{Antifreeze, heating_water};
 use crate::Error;
 use crate::calculation::{Form, Setting, Settings};
 
@@ -23,6 +23,8 @@ pub struct FluidState {
     pub specific_heat_capacity: f64,
     /// Specific enthalpy in J/kg; for differences of one liquid only.
     pub enthalpy: f64,
+    /// Volumetric expansion coefficient in 1/K.
+    pub expansion_coefficient: f64,
     /// Dynamic viscosity in Pa s.
     pub dynamic_viscosity: f64,
     /// Thermal conductivity in W/(m K).
@@ -52,39 +54,23 @@ impl Fluid {
 
     /// Properties at a mass fraction of glycol, an absolute pressure in Pa and a temperature in K.
     ///
-    /// NaN where there is no formula, and for water with a glycol fraction other than zero.
+    /// Water by [`heating_water`], so from 0 to 110 °C. NaN where there is no formula, and for water
+    /// with a glycol fraction other than zero.
     #[inline]
     pub fn state(self, glycol_mass_fraction: f64, pressure: f64, temperature: f64) -> FluidState {
         match self {
-            Self::Water => {
-                let water = liquid(pressure, if glycol_mass_fraction == 0.0 { temperature } else { f64::NAN });
-                FluidState {
-                    density: water.density,
-                    specific_heat_capacity: water.specific_heat_capacity,
-                    enthalpy: water.enthalpy,
-                    dynamic_viscosity: water.dynamic_viscosity,
-                    thermal_conductivity: water.thermal_conductivity,
-                }
-            }
+            Self::Water => heating_water(pressure, if glycol_mass_fraction == 0.0 { temperature } else { f64::NAN }),
             Self::Glycol(antifreeze) => {
                 let mixture = antifreeze.mixture(glycol_mass_fraction, temperature);
                 FluidState {
                     density: mixture.density,
                     specific_heat_capacity: mixture.specific_heat_capacity,
                     enthalpy: mixture.enthalpy,
+                    expansion_coefficient: mixture.expansion_coefficient,
                     dynamic_viscosity: mixture.dynamic_viscosity,
                     thermal_conductivity: mixture.thermal_conductivity,
                 }
             }
-        }
-    }
-
-    /// Density in kg/m³ as exactly as it is known, for expansion and head; 0 °C to 110 °C for water.
-    #[inline]
-    pub fn density(self, glycol_mass_fraction: f64, pressure: f64, temperature: f64) -> f64 {
-        match self {
-            Self::Water => density(pressure, if glycol_mass_fraction == 0.0 { temperature } else { f64::NAN }),
-            Self::Glycol(antifreeze) => antifreeze.mixture(glycol_mass_fraction, temperature).density,
         }
     }
 

@@ -55,10 +55,7 @@ macro_rules! row {
 /// [`saturation_pressure`](super::saturation_pressure).
 #[inline(always)]
 pub fn region1(pressure: f64, temperature: f64) -> Region1 {
-    let inside = (pressure > 0.0)
-        & (pressure <= HIGHEST_PRESSURE)
-        & (temperature >= LOWEST_TEMPERATURE)
-        & (temperature <= HIGHEST_TEMPERATURE);
+    let inside = (pressure > 0.0) & (pressure <= HIGHEST_PRESSURE) & (LOWEST_TEMPERATURE..=HIGHEST_TEMPERATURE).contains(&temperature);
     let temperature = if inside { temperature } else { f64::NAN };
 
     let reduced_pressure = pressure * (1.0 / REDUCING_PRESSURE);
@@ -148,20 +145,16 @@ pub fn region1(pressure: f64, temperature: f64) -> Region1 {
     let t32 = -0.935_370_872_924_58e-25 * (high * r8c * (r2 * r));
 
     // Whole sums over n a^I b^J with the weights that the derivatives need.
-    let sum = (s0 + a * s1 + a2 * s2 + a3 * s3)
-        + (a4 * s4 + a5 * s5 + a8 * s8)
-        + ((t21 + t23) + (t29 + t30) + (t31 + t32));
+    let sum = (s0 + a * s1 + a2 * s2 + a3 * s3) + (a4 * s4 + a5 * s5 + a8 * s8) + ((t21 + t23) + (t29 + t30) + (t31 + t32));
     let sum_i = (a * s1 + 2.0 * a2 * s2 + 3.0 * a3 * s3)
         + (4.0 * a4 * s4 + 5.0 * a5 * s5 + 8.0 * a8 * s8)
         + ((21.0 * t21 + 23.0 * t23) + (29.0 * t29 + 30.0 * t30) + (31.0 * t31 + 32.0 * t32));
     let sum_ii = (2.0 * a2 * s2 + 6.0 * a3 * s3)
         + (12.0 * a4 * s4 + 20.0 * a5 * s5 + 56.0 * a8 * s8)
         + ((420.0 * t21 + 506.0 * t23) + (812.0 * t29 + 870.0 * t30) + (930.0 * t31 + 992.0 * t32));
-    let sum_j = (j0 + a * j1 + a2 * j2 + a3 * j3)
-        + (a4 * j4 + a5 * j5 + a8 * j8)
+    let sum_j = (j0 + a * j1 + a2 * j2 + a3 * j3) + (a4 * j4 + a5 * j5 + a8 * j8)
         - ((29.0 * t21 + 31.0 * t23) + (38.0 * t29 + 39.0 * t30) + (40.0 * t31 + 41.0 * t32));
-    let sum_ij = (a * j1 + 2.0 * a2 * j2 + 3.0 * a3 * j3)
-        + (4.0 * a4 * j4 + 5.0 * a5 * j5 + 8.0 * a8 * j8)
+    let sum_ij = (a * j1 + 2.0 * a2 * j2 + 3.0 * a3 * j3) + (4.0 * a4 * j4 + 5.0 * a5 * j5 + 8.0 * a8 * j8)
         - ((609.0 * t21 + 713.0 * t23) + (1102.0 * t29 + 1170.0 * t30) + (1240.0 * t31 + 1312.0 * t32));
     let sum_jj = (jj0 + a * jj1 + a2 * jj2 + a3 * jj3)
         + (a4 * jj4 + a5 * jj5 + a8 * jj8)
