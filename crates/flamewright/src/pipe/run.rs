@@ -220,7 +220,6 @@ impl Context for Run {
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
         let position = settings
             .choice("position", &[("horizontal", Position::Horizontal), ("vertical", Position::Vertical), ("wind", Position::Wind)])?;
-        let unknown = |e: material::UnknownName| Error::unknown_name(e.kind, &e.name, core::iter::once(e.nearest.as_str()));
         let named = |name: &str| settings.text(name).map(|text| Some(text).filter(|text| !text.is_empty()));
         let mut further_layers = Vec::new();
         if let Some(given) = settings.get("further_layers") {
@@ -241,9 +240,9 @@ impl Context for Run {
         }
         Ok(Self {
             film: film_named(position, settings.text("correlation")?)?,
-            tube: named("tube")?.map(material::tube).transpose().map_err(unknown)?,
-            insulation: named("insulation")?.map(material::insulation).transpose().map_err(unknown)?.copied(),
-            finish: named("finish")?.map(material::surface).transpose().map_err(unknown)?.copied(),
+            tube: named("tube")?.map(material::tube).transpose()?,
+            insulation: named("insulation")?.map(material::insulation).transpose()?.copied(),
+            finish: named("finish")?.map(material::surface).transpose()?.copied(),
             further_layers,
         })
     }
