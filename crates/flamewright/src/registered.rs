@@ -28,6 +28,10 @@ macro_rules! for_each_calculation {
             $crate::system::EmitterAtFlow,
             $crate::system::WaterPressureDrop,
             $crate::system::StaticHead,
+            $crate::supply::InjectorFlow,
+            $crate::supply::InjectorSize,
+            $crate::supply::BurnerPressure,
+            $crate::supply::Altitude,
         }
     };
 }

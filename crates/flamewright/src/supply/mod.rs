@@ -4,6 +4,9 @@ pub mod branches;
 pub mod pipe_flow;
 pub mod viscosity;
 
+mod altitude;
+mod burner;
+mod injector;
 mod installation_volume;
 mod leak_scaling;
 mod let_by;
@@ -11,6 +14,9 @@ mod purge;
 mod tightness_plan;
 mod tightness_test;
 
+pub use altitude::{Altitude, AltitudeEffect, HeightAboveSea};
+pub use burner::{BurnerChange, BurnerPressure, BurnerStates};
+pub use injector::{InjectorAtWork, InjectorFlow, InjectorFlowResult, InjectorSize, InjectorSizeResult, InjectorWanted};
 pub use installation_volume::{InstallationVolume, PipeContent, VolumeAllowances, VolumeOfInstallation};
 pub use leak_scaling::{LeakElsewhere, LeakScaling, LeakUnderTest};
 pub use let_by::{LetBy, LetByReading, LetByResult};
