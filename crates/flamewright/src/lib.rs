@@ -38,4 +38,5 @@ pub mod material;
 pub mod pipe;
 pub mod supply;
 pub mod system;
+pub mod visit;
 pub mod water;

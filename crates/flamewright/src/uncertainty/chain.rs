@@ -85,8 +85,7 @@ impl Chain {
     /// The place of an output of a link among all outputs of the chain.
     #[must_use]
     pub fn place(&self, link: usize, output: &str) -> Option<usize> {
-        let link = self.links.get(link)?;
-        Some(link.first_output + link.prepared.entry().outputs().iter().position(|f| f.name == output)?)
+        Some(self.first_place(link) + self.output_of(link, output)?)
     }
     /// The names of the basic inputs.
     #[must_use]
@@ -99,13 +98,30 @@ impl Chain {
         let mut output = alloc::vec![0.0; self.outputs];
         let mut all = Vec::new();
         for link in &self.links {
-            let given = self.gather(link, input, &output);
+            let given = self.gather(&link.bindings, input, &output);
             self.store(link, &given, &mut output);
             all.push(given);
         }
         all
     }
-    fn gather(&self, link: &Link, input: &[f64], output: &[f64]) -> Vec<f64> {
+    /// The place of a result among the outputs of its link.
+    #[must_use]
+    pub fn output_of(&self, link: usize, output: &str) -> Option<usize> {
+        self.links.get(link)?.prepared.entry().outputs().iter().position(|f| f.name == output)
+    }
+    /// The place of the first output of a link among all outputs of the chain.
+    #[must_use]
+    pub fn first_place(&self, link: usize) -> usize {
+        self.links.get(link).map_or(0, |l| l.first_output)
+    }
+    /// What `bindings` come to at these basic inputs, SI.
+    #[must_use]
+    pub fn values_of(&self, bindings: &[Binding], input: &[f64]) -> Vec<f64> {
+        let mut output = alloc::vec![f64::NAN; self.outputs];
+        self.compute(input, &mut output);
+        self.gather(bindings, input, &output)
+    }
+    fn gather(&self, bindings: &[Binding], input: &[f64], output: &[f64]) -> Vec<f64> {
         let value = |binding: &Binding| match *binding {
             Binding::Input(i) => input.get(i).copied().unwrap_or(f64::NAN),
             Binding::Output { link, output: place } => {
@@ -113,7 +129,7 @@ impl Chain {
             }
             Binding::Fixed(value) => value,
         };
-        link.bindings.iter().map(value).collect()
+        bindings.iter().map(value).collect()
     }
     fn store(&self, link: &Link, given: &[f64], output: &mut [f64]) {
         let count = link.prepared.entry().outputs().len();
@@ -132,7 +148,7 @@ impl Model for Chain {
     }
     fn compute(&self, input: &[f64], output: &mut [f64]) {
         for link in &self.links {
-            let given = self.gather(link, input, output);
+            let given = self.gather(&link.bindings, input, output);
             self.store(link, &given, output);
         }
     }
