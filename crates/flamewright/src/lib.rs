@@ -34,6 +34,7 @@ pub mod transient;
 pub mod convection;
 pub mod flue;
 pub mod fuel;
+pub mod instrument;
 pub mod material;
 pub mod pipe;
 pub mod supply;
