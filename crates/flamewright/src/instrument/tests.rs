@@ -412,7 +412,7 @@ fn band_holds_the_extreme_sensors() {
 #[test]
 fn inches_of_water_have_their_own_values() {
     let product = INCH * CONVENTIONAL_WATER_DENSITY * STANDARD_GRAVITY;
-    assert!((product / INCH_OF_WATER_CONVENTIONAL - 1.0).abs() < 2e-16, "{product}");
+    assert!((product / INCH_OF_WATER_CONVENTIONAL - 1.0).abs() < 1e-15, "{product}");
     let at_39 = column_pressure(INCH, water_density(4.0), 0.0, STANDARD_GRAVITY);
     let at_60 = column_pressure(INCH, water_density(140.0 / 9.0), 0.0, STANDARD_GRAVITY);
     assert!((at_39 - INCH_OF_WATER_39_FAHRENHEIT).abs() < 6e-4, "{at_39}");
