@@ -7,14 +7,14 @@
 use crate::math::sqrt;
 
 /// Coefficient of t, 1/°C.
-pub const A: f64 = 3.9083e-3;
+pub(crate) const A: f64 = 3.9083e-3;
 /// Coefficient of t², 1/°C².
-pub const B: f64 = -5.775e-7;
+pub(crate) const B: f64 = -5.775e-7;
 /// Coefficient of (t - 100 °C) t³, 1/°C⁴, below 0 °C only.
-pub const C: f64 = -4.183e-12;
+pub(crate) const C: f64 = -4.183e-12;
 
 /// Lowest and highest temperature of the IEC 60751 relation, °C.
-pub const RANGE_CELSIUS: (f64, f64) = (-200.0, 850.0);
+pub(crate) const RANGE_CELSIUS: (f64, f64) = (-200.0, 850.0);
 
 /// Ratio R/R0 and its slope in 1/K, without the range check. `c` is [`C`] below 0 °C, 0 above.
 #[inline(always)]
@@ -34,14 +34,14 @@ fn cold_coefficient(below_zero: bool) -> f64 {
 ///
 /// -200 to 850 °C, NaN outside.
 #[inline]
-pub fn resistance_ratio(celsius: f64) -> f64 {
+pub(crate) fn resistance_ratio(celsius: f64) -> f64 {
     let (ratio, _) = ratio_and_slope(celsius, cold_coefficient(celsius < 0.0));
     if celsius >= RANGE_CELSIUS.0 && celsius <= RANGE_CELSIUS.1 { ratio } else { f64::NAN }
 }
 
 /// Slope of [`resistance_ratio`] in 1/K; NaN outside -200 to 850 °C.
 #[inline]
-pub fn resistance_ratio_slope(celsius: f64) -> f64 {
+pub(crate) fn resistance_ratio_slope(celsius: f64) -> f64 {
     let (_, slope) = ratio_and_slope(celsius, cold_coefficient(celsius < 0.0));
     if celsius >= RANGE_CELSIUS.0 && celsius <= RANGE_CELSIUS.1 { slope } else { f64::NAN }
 }
@@ -52,7 +52,7 @@ pub fn resistance_ratio_slope(celsius: f64) -> f64 {
 /// term, starts two Newton steps. Above 0 °C those steps change nothing but rounding, and keeping them
 /// keeps the function free of branches.
 #[inline]
-pub fn temperature_celsius(ratio: f64) -> f64 {
+pub(crate) fn temperature_celsius(ratio: f64) -> f64 {
     let c = cold_coefficient(ratio < 1.0);
     // The form of the root that does not cancel near 0 °C.
     let root = |excess: f64| 2.0 * excess / (A + sqrt(A * A + 4.0 * B * excess));
@@ -81,9 +81,10 @@ pub enum PlatinumClass {
 }
 
 /// How the platinum resistor is made; it decides how far a tolerance class reaches.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum PlatinumConstruction {
     /// Wire-wound.
+    #[default]
     Wire,
     /// Film on a carrier.
     Film,
@@ -94,7 +95,7 @@ impl PlatinumClass {
     ///
     /// The formula alone: whether the class reaches that temperature is [`Self::range_celsius`].
     #[inline]
-    pub fn tolerance_kelvin(self, celsius: f64) -> f64 {
+    pub(crate) fn tolerance_kelvin(self, celsius: f64) -> f64 {
         let (constant, slope) = match self {
             Self::AA => (0.1, 0.0017),
             Self::A => (0.15, 0.002),
@@ -107,7 +108,7 @@ impl PlatinumClass {
     /// Temperatures in °C over which IEC 60751:2008 defines the class for thermometers.
     ///
     /// From memory; the standard was not opened.
-    pub const fn range_celsius(self, construction: PlatinumConstruction) -> (f64, f64) {
+    pub(crate) const fn range_celsius(self, construction: PlatinumConstruction) -> (f64, f64) {
         match (self, construction) {
             (Self::AA, PlatinumConstruction::Wire) => (-50.0, 250.0),
             (Self::AA, PlatinumConstruction::Film) => (0.0, 150.0),
@@ -116,6 +117,31 @@ impl PlatinumClass {
             (Self::B | Self::C, PlatinumConstruction::Wire) => (-196.0, 600.0),
             (Self::B, PlatinumConstruction::Film) => (-50.0, 500.0),
             (Self::C, PlatinumConstruction::Film) => (-50.0, 600.0),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn platinum_round_trip_over_the_full_range() {
+        let (lowest, highest) = RANGE_CELSIUS;
+        let mut worst = 0.0_f64;
+        for i in 0..=100_000 {
+            let t = lowest + (highest - lowest) * f64::from(i) / 100_000.0;
+            let back = temperature_celsius(resistance_ratio(t));
+            assert!(back.is_finite(), "{t}");
+            worst = worst.max((back - t).abs());
+        }
+        assert!(worst < 1e-9, "{worst}");
+        assert_eq!(temperature_celsius(1.0), 0.0);
+        for outside in [-200.1, 850.1, f64::NAN, f64::INFINITY] {
+            assert!(resistance_ratio(outside).is_nan());
+        }
+        for outside in [0.18, 3.95, -1.0, 20.0, f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            assert!(temperature_celsius(outside).is_nan(), "{outside}");
         }
     }
 }

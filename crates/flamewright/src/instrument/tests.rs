@@ -1,460 +1,499 @@
-//! The kernels against the reference rows of `tests/reference/trade`, and their round trips.
+//! Every row of the reference tables of this area, through the calculations and their texts.
 
-use super::manometer::*;
-use super::resistance_thermometer as platinum;
-use super::resistance_thermometer::{PlatinumClass, RANGE_CELSIUS};
-use super::thermistor::ThermistorCurve;
-use super::thermocouple::{ThermocoupleClass, ThermocoupleType};
-use super::{analyser, thermostat};
-use std::collections::BTreeMap;
+use crate::catalogue::{Bare, evaluate};
+use crate::node::Node;
+use crate::quantity::unit::read_unit;
+use crate::quantity::{AbsolutePressure, GaugePressure};
+use flamewright_reference::{Row, rows, rows_of_kind};
+use std::format;
 use std::string::{String, ToString};
 use std::vec::Vec;
-use std::{format, println};
 
-const PRESSURE: &str = include_str!("../../../../tests/reference/trade/pressure.csv");
-const SENSORS: &str = include_str!("../../../../tests/reference/trade/sensors.csv");
-const FLUE: &str = include_str!("../../../../tests/reference/trade/flue_vent.csv");
+const PRESSURE: &str = "trade/pressure.csv";
+const SENSORS: &str = "trade/sensors.csv";
+const FLUE: &str = "trade/flue_vent.csv";
 
-struct Row {
-    case: String,
-    kind: String,
-    inputs: BTreeMap<String, (String, String)>,
-    output: String,
-    value: f64,
-    tolerance: f64,
+/// Settings and fields by name, from the inputs of a row (renamed) and from fixed texts.
+struct Call {
+    calculation: &'static str,
+    given: Vec<(String, Node)>,
 }
 
-impl Row {
-    fn text(&self, name: &str) -> &str {
-        &self.inputs[name].0
+impl Call {
+    fn new(calculation: &'static str) -> Self {
+        Self { calculation, given: Vec::new() }
     }
-    fn number(&self, name: &str) -> f64 {
-        self.text(name).parse().unwrap()
+    fn fixed(mut self, name: &str, text: &str) -> Self {
+        self.given.push((name.to_string(), text.into()));
+        self
     }
-    fn list(&self, name: &str) -> Vec<f64> {
-        self.text(name).split('/').map(|reading| reading.parse().unwrap()).collect()
+    fn list(mut self, name: &str, texts: &[String]) -> Self {
+        self.given.push((name.to_string(), Node::List(texts.iter().map(|t| t.as_str().into()).collect())));
+        self
     }
-    /// Length in m, whether the row gives it in mm, in or m.
-    fn metres(&self, name: &str) -> f64 {
-        self.number(name)
-            * match self.inputs[name].1.as_str() {
-                "mm" => 1e-3,
-                "in" => INCH,
-                "m" => 1.0,
-                other => panic!("{other}"),
-            }
-    }
-}
-
-fn fields(line: &str) -> Vec<String> {
-    let (mut out, mut quoted) = (Vec::from([String::new()]), false);
-    for c in line.chars() {
-        match c {
-            '"' => quoted = !quoted,
-            ',' if !quoted => out.push(String::new()),
-            _ => out.last_mut().unwrap().push(c),
+    /// Takes inputs of the row as `(name there, name here)`.
+    fn from(mut self, row: &Row, names: &[(&str, &str)]) -> Self {
+        let inputs = row.inputs();
+        for (there, here) in names {
+            let (value, unit) = &inputs[*there];
+            let text = if unit == "text" || unit == "1" { value.clone() } else { format!("{value} {unit}") };
+            self.given.push(((*here).to_string(), Node::Text(text)));
         }
+        self
     }
-    out
+    /// The output in SI.
+    fn si(&self, output: &str) -> f64 {
+        let outcome = evaluate(self.calculation, &Node::Table(self.given.clone()), Bare::Refused);
+        let outcome = outcome.unwrap_or_else(|e| panic!("{}: {e}", self.calculation));
+        outcome.get(output).unwrap_or_else(|| panic!("{} has no {output}", self.calculation))
+    }
+    /// Checks an output against the row's value, in the row's unit.
+    fn agrees(&self, row: &Row, output: &str) {
+        agrees(row, self.si(output));
+    }
+    fn refused(&self) -> String {
+        let outcome = evaluate(self.calculation, &Node::Table(self.given.clone()), Bare::Refused);
+        format!("{}", outcome.err().unwrap_or_else(|| panic!("{} accepted {:?}", self.calculation, self.given)))
+    }
 }
 
-fn rows(text: &str) -> Vec<Row> {
-    text.lines()
-        .skip(1)
-        .filter(|line| !line.is_empty())
-        .map(|line| {
-            let f = fields(line);
-            let inputs = f[2]
-                .split("; ")
-                .map(|pair| {
-                    let (name, value) = pair.split_once('=').unwrap();
-                    let (number, unit) = value.split_once('|').unwrap();
-                    (name.to_string(), (number.to_string(), unit.to_string()))
-                })
-                .collect();
-            let value: f64 = f[4].parse().unwrap();
-            let tolerance = if f[6].is_empty() {
-                f[7].parse::<f64>().unwrap() * value.abs()
-            } else {
-                f[6].parse().unwrap()
-            };
-            Row {
-                case: f[0].clone(),
-                kind: f[1].clone(),
-                inputs,
-                output: f[3].clone(),
-                value,
-                tolerance,
-            }
-        })
-        .collect()
-}
-
-/// Compares every row that `compute` answers, prints the largest share of the tolerance used by each
-/// kind, and returns the number of rows compared.
-fn compare(text: &str, compute: impl Fn(&Row) -> Option<f64>) -> usize {
-    let mut used: BTreeMap<String, (usize, f64)> = BTreeMap::new();
-    let mut failures = Vec::new();
-    for row in rows(text) {
-        let Some(got) = compute(&row) else { continue };
-        let deviation = (got - row.value).abs();
-        if !(deviation <= row.tolerance) {
-            failures.push(format!("{} {}: {got} for {}", row.case, row.output, row.value));
-        }
-        let entry = used.entry(row.kind).or_default();
-        entry.0 += 1;
-        entry.1 = entry.1.max(deviation / row.tolerance);
-    }
-    for (kind, (count, share)) in &used {
-        println!("{kind}: {count} rows, at most {share:.2} of the tolerance");
-    }
-    assert!(failures.is_empty(), "{failures:#?}");
-    used.values().map(|(count, _)| count).sum()
-}
-
-/// Density of dry air in kg/m³ as the rows take it: 28.9652 g/mol, ideal, 101 325 Pa.
-fn dry_air(celsius: f64) -> f64 {
-    analyser::mass_concentration(1.0, 28.9652e-3, celsius + 273.15, 101_325.0)
+fn agrees(row: &Row, si: f64) {
+    let unit = read_unit(&row.text("unit").replace("/m3", "/m^3")).unwrap_or_else(|| panic!("{}: {}", row.place, row.text("unit")));
+    // A row in K is a difference, one in degC a point: both come out of the unit itself.
+    let shown = (si - unit.offset) / unit.factor;
+    assert!(row.agrees(shown), "{} {}: {shown}, not {}", row.place, row.text("output"), row.text("value"));
 }
 
 #[test]
-fn pressure_rows() {
-    let count = compare(PRESSURE, |row| {
-        Some(match row.kind.as_str() {
-            "water_density" => water_density(row.number("T")),
-            "local_gravity" => local_gravity(row.number("latitude").to_radians(), row.metres("h")),
+fn named_units_and_conversions() {
+    for row in rows_of_kind(PRESSURE, "unit_factor").iter().chain(&rows_of_kind(PRESSURE, "unit_conversion")) {
+        for (value, unit) in row.inputs().values() {
+            let from = read_unit(unit).unwrap_or_else(|| panic!("{}: {unit}", row.place));
+            let to = read_unit(row.text("unit").replace("m/s2", "m/s^2").as_str()).unwrap();
+            assert_eq!(from.dimension, to.dimension, "{}", row.place);
+            let got = value.parse::<f64>().unwrap() * from.factor / to.factor;
+            assert!(row.agrees(got), "{}: {got}", row.place);
+        }
+    }
+    // As a person writes it.
+    let pressure: GaugePressure = "8 inH2O_60F".parse().unwrap();
+    assert!((crate::quantity::Value::si(pressure) - 8.0 * 248.843).abs() < 1e-9);
+}
+
+#[test]
+fn columns_of_liquid() {
+    for row in rows(PRESSURE) {
+        match row.text("kind") {
+            "unit_factor" | "unit_conversion" => {}
+            "water_density" => Call::new("liquid_column")
+                .fixed("level_difference", "100 mm")
+                .from(&row, &[("T", "liquid_temperature"), ("p", "barometer")])
+                .agrees(&row, "liquid_density"),
+            "local_gravity" => Call::new("local_gravity").from(&row, &[("latitude", "latitude"), ("h", "height")]).agrees(&row, "gravity"),
             "u_gauge_reading" => {
-                let head = row.metres("level_difference");
-                let celsius = row.number("T_water");
-                let gravity = row.number("g");
-                let pressure = column_pressure(head, water_density(celsius), 0.0, gravity);
-                let conventional =
-                    column_pressure(head, CONVENTIONAL_WATER_DENSITY, 0.0, STANDARD_GRAVITY);
-                match row.output.as_str() {
-                    "p" => pressure,
-                    "p_mbar" => pressure / 100.0,
-                    "p_conventional" => conventional,
-                    "p_with_air_buoyancy" => {
-                        column_pressure(head, water_density(celsius), dry_air(celsius), gravity)
-                    }
-                    "convention_error" => (conventional / pressure - 1.0) * 100.0,
-                    other => panic!("{other}"),
-                }
+                let output = match row.text("output") {
+                    "p" | "p_mbar" => "pressure",
+                    "p_conventional" => "pressure_conventional",
+                    "p_with_air_buoyancy" => "pressure_less_air",
+                    other => other,
+                };
+                Call::new("liquid_column")
+                    .from(&row, &[("level_difference", "level_difference"), ("T_water", "liquid_temperature"), ("g", "gravity")])
+                    .agrees(&row, output);
             }
             "u_gauge_two_limbs" => {
-                let head = level_difference_of_limbs(row.metres("limb_down"), row.metres("limb_up"));
-                let conventional =
-                    |head| column_pressure(head, CONVENTIONAL_WATER_DENSITY, 0.0, STANDARD_GRAVITY);
-                match row.output.as_str() {
-                    "level_difference" => head * 1e3,
-                    "p_conventional" => conventional(head),
-                    "wrong_if_one_limb" => conventional(row.metres("limb_down")),
-                    other => panic!("{other}"),
+                let call = Call::new("u_gauge").from(&row, &[("limb_down", "limb_down"), ("limb_up", "limb_up")]);
+                match row.text("output") {
+                    "p_conventional" => call.agrees(&row, "pressure_conventional"),
+                    // What a column as long as the movement of one limb would be.
+                    "wrong_if_one_limb" => {
+                        Call::new("liquid_column").from(&row, &[("limb_down", "level_difference")]).agrees(&row, "pressure_conventional")
+                    }
+                    other => call.agrees(&row, other),
                 }
             }
-            "inclined_manometer" => column_pressure(
-                level_difference_of_incline(row.metres("length"), row.number("angle").to_radians()),
-                row.number("relative_density") * CONVENTIONAL_WATER_DENSITY,
-                0.0,
-                STANDARD_GRAVITY,
-            ),
-            _ => return None,
-        })
-    });
-    assert_eq!(count, 7 + 7 + 55 + 6 + 2);
+            "inclined_manometer" => Call::new("inclined_gauge")
+                .from(&row, &[("length", "length"), ("angle", "angle"), ("relative_density", "relative_density")])
+                .agrees(&row, "pressure"),
+            "gauge_to_absolute" => Call::new("absolute_pressure")
+                .from(&row, &[("p_gauge", "gauge_pressure"), ("p_atm", "barometer")])
+                .agrees(&row, "absolute_pressure"),
+            "u_gauge_uncertainty" => u_gauge_uncertainty(&row),
+            other => panic!("{}: {other}", row.place),
+        }
+    }
+}
+
+/// The rows state rectangular half-widths of both limbs and of the temperature.
+fn u_gauge_uncertainty(row: &Row) {
+    let call = Call::new("liquid_column").from(row, &[("level_difference", "level_difference"), ("T_water", "liquid_temperature")]);
+    if row.text("output") == "p" {
+        return call.agrees(row, "pressure");
+    }
+    let inputs = row.inputs();
+    let number = |name: &str| inputs[name].0.parse::<f64>().unwrap();
+    let at = |head: f64, celsius: f64| {
+        Call::new("liquid_column")
+            .fixed("level_difference", &format!("{head} mm"))
+            .fixed("liquid_temperature", &format!("{celsius} degC"))
+            .si("pressure")
+    };
+    let (head, celsius) = (number("level_difference"), number("T_water"));
+    let by_head = (at(head + 0.5, celsius) - at(head - 0.5, celsius)) * number("limb_half_division") / 3f64.sqrt();
+    let by_temperature = (at(head, celsius + 0.5) - at(head, celsius - 0.5)) * number("half_width_T") / 3f64.sqrt();
+    agrees(row, (2.0 * by_head * by_head + by_temperature * by_temperature).sqrt());
+}
+
+/// The four-term curve of the rows, as settings.
+fn four_term(call: Call) -> Call {
+    call.fixed("curve", "four_term")
+        .fixed("reference_resistance", "10 kohm")
+        .list("coefficients", &["3.354016e-3 1/K", "2.569850e-4 1/K", "2.620131e-6 1/K", "6.383091e-8 1/K"].map(String::from))
 }
 
 #[test]
-fn sensor_rows() {
-    let four_term = ThermistorCurve::four_term(
-        10_000.0,
-        [3.354016e-3, 2.569850e-4, 2.620131e-6, 6.383091e-8],
-    );
-    let count = compare(SENSORS, |row| {
-        let k = ThermocoupleType::K;
-        Some(match row.kind.as_str() {
-            "pt100_table" | "pt1000_forward" => {
-                row.number("R0") * platinum::resistance_ratio(row.number("t"))
-            }
-            "pt100_inverse" => platinum::temperature_celsius(row.number("R") / row.number("R0")),
-            "pt_tolerance" => match row.text("class") {
-                "AA" => PlatinumClass::AA,
-                "A" => PlatinumClass::A,
-                "B" => PlatinumClass::B,
-                "C" => PlatinumClass::C,
-                other => panic!("{other}"),
-            }
-            .tolerance_kelvin(row.number("t")),
-            "pt_two_wire_lead_error" => {
-                let (true_celsius, r0) = (row.number("t_true"), row.number("R0"));
-                let measured =
-                    r0 * platinum::resistance_ratio(true_celsius) + row.number("R_lead_total");
-                let indicated = platinum::temperature_celsius(measured / r0);
-                match row.output.as_str() {
-                    "t_indicated" => indicated,
-                    "error" => indicated - true_celsius,
-                    other => panic!("{other}"),
-                }
-            }
-            "typeK_table" => k.measured_millivolt(row.number("t"), row.number("t_ref")),
-            "typeK_inverse" => k.measuring_junction_celsius(row.number("emf"), row.number("t_ref")),
+fn sensors() {
+    const PLATINUM: &[(&str, &str)] = &[("t", "temperature"), ("R0", "resistance_at_zero")];
+    for row in rows(SENSORS) {
+        let output = row.text("output");
+        match row.text("kind") {
+            "pt100_table" | "pt1000_forward" => Call::new("platinum_resistance").from(&row, PLATINUM).agrees(&row, "resistance"),
+            "pt100_inverse" => Call::new("platinum_temperature")
+                .from(&row, &[("R", "resistance"), ("R0", "resistance_at_zero")])
+                .agrees(&row, "temperature"),
+            "pt_tolerance" => Call::new("platinum_resistance")
+                .fixed("resistance_at_zero", "100 ohm")
+                .from(&row, &[("t", "temperature"), ("class", "class")])
+                .agrees(&row, "tolerance"),
+            "pt_two_wire_lead_error" => Call::new("platinum_resistance")
+                .from(&row, &[("t_true", "temperature"), ("R0", "resistance_at_zero"), ("R_lead_total", "lead_resistance")])
+                .agrees(&row, if output == "error" { "lead_error" } else { "indicated_temperature" }),
+            "typeK_table" => Call::new("thermocouple_voltage")
+                .from(&row, &[("t", "temperature"), ("t_ref", "reference_junction_temperature")])
+                .agrees(&row, if output == "emf" { "voltage" } else { output }),
+            "typeK_inverse" => Call::new("thermocouple_temperature")
+                .from(&row, &[("emf", "voltage"), ("t_ref", "reference_junction_temperature")])
+                .agrees(&row, "temperature"),
             "typeK_cold_junction" => {
-                let (emf, reference) = (row.number("emf_measured"), row.number("t_ref"));
-                match row.output.as_str() {
-                    "t" => k.measuring_junction_celsius(emf, reference),
-                    "wrong_if_temperatures_added" => k.temperature_celsius(emf) + reference,
+                let call = Call::new("thermocouple_temperature")
+                    .from(&row, &[("emf_measured", "voltage"), ("t_ref", "reference_junction_temperature")]);
+                match output {
+                    "t" => call.agrees(&row, "temperature"),
+                    "wrong_if_temperatures_added" => agrees(&row, call.si("temperature") + call.si("addition_error")),
                     other => panic!("{other}"),
                 }
             }
-            "typeK_tolerance" => k.tolerance_kelvin(
-                match row.text("class") {
-                    "1" => ThermocoupleClass::One,
-                    "2" => ThermocoupleClass::Two,
-                    "3" => ThermocoupleClass::Three,
-                    other => panic!("{other}"),
-                },
-                row.number("t"),
-            ),
-            "ntc_beta_forward" => {
-                ThermistorCurve::beta(row.number("R25"), 298.15, row.number("beta"))
-                    .resistance_ohm(row.number("t") + 273.15)
+            "typeK_tolerance" => {
+                Call::new("thermocouple_voltage").from(&row, &[("t", "temperature"), ("class", "class")]).agrees(&row, "tolerance");
             }
+            "ntc_beta_forward" => Call::new("thermistor_check")
+                .fixed("curve", "beta")
+                .from(&row, &[("R25", "reference_resistance"), ("beta", "beta"), ("t", "temperature")])
+                .agrees(&row, "resistance"),
             "ntc_beta_inverse" => {
-                ThermistorCurve::beta(row.number("R25"), 298.15, row.number("beta"))
-                    .temperature_kelvin(row.number("R"))
-                    - 273.15
+                let names = [("R25", "reference_resistance"), ("beta", "beta"), ("R", "resistance")];
+                Call::new("thermistor_beta").from(&row, &names).agrees(&row, "temperature");
+                Call::new("thermistor_temperature").fixed("curve", "beta").from(&row, &names).agrees(&row, "temperature");
             }
-            "ntc_beta_from_two_points" => ThermistorCurve::beta_between(
-                (row.number("R1"), row.number("t1") + 273.15),
-                (row.number("R2"), row.number("t2") + 273.15),
-            ),
+            "ntc_beta_from_two_points" => Call::new("thermistor_beta_of_points")
+                .from(
+                    &row,
+                    &[("R1", "first_resistance"), ("t1", "first_temperature"), ("R2", "second_resistance"), ("t2", "second_temperature")],
+                )
+                .agrees(&row, "beta"),
             "steinhart_hart" => {
-                ThermistorCurve::steinhart_hart(row.number("A"), row.number("B"), row.number("C"))
-                    .temperature_kelvin(row.number("R"))
-                    - 273.15
+                let inputs = row.inputs();
+                let coefficients = ["A", "B", "C"].map(|name| format!("{} {}", inputs[name].0, inputs[name].1));
+                Call::new("thermistor_temperature")
+                    .fixed("curve", "steinhart_hart")
+                    .list("coefficients", &coefficients)
+                    .from(&row, &[("R", "resistance")])
+                    .agrees(&row, "temperature");
             }
             "ntc_four_term" => {
-                let by_four_terms = four_term.temperature_kelvin(row.number("R")) - 273.15;
-                let by_beta = ThermistorCurve::beta(row.number("R25"), 298.15, 3977.0)
-                    .temperature_kelvin(row.number("R"))
-                    - 273.15;
-                match row.output.as_str() {
-                    "t" => by_four_terms,
-                    "t_beta_3977" => by_beta,
-                    "beta_minus_four_term" => by_beta - by_four_terms,
+                let by_curve = four_term(Call::new("thermistor_temperature")).from(&row, &[("R", "resistance")]);
+                let by_beta = Call::new("thermistor_beta")
+                    .fixed("beta", "3977 K")
+                    .from(&row, &[("R", "resistance"), ("R25", "reference_resistance")]);
+                match output {
+                    "t" => by_curve.agrees(&row, "temperature"),
+                    "t_beta_3977" => by_beta.agrees(&row, "temperature"),
+                    "beta_minus_four_term" => agrees(&row, by_beta.si("temperature") - by_curve.si("temperature")),
                     other => panic!("{other}"),
                 }
             }
             "steinhart_hart_three_point_fit" => {
-                let curve = ThermistorCurve::through_three(
-                    [("R1", "t1"), ("R2", "t2"), ("R3", "t3")]
-                        .map(|(r, t)| (row.number(r), row.number(t) + 273.15)),
-                );
-                match row.output.as_str() {
-                    "A" => curve.coefficients[0],
-                    "B" => curve.coefficients[1],
-                    "C" => curve.coefficients[3],
-                    "t_test" => curve.temperature_kelvin(row.number("R_test")) - 273.15,
+                let field = match output {
+                    "A" => "coefficient_a",
+                    "B" => "coefficient_b",
+                    "C" => "coefficient_c",
+                    "t_test" => "temperature",
                     other => panic!("{other}"),
-                }
+                };
+                Call::new("thermistor_fit")
+                    .from(
+                        &row,
+                        &[
+                            ("R1", "first_resistance"),
+                            ("t1", "first_temperature"),
+                            ("R2", "second_resistance"),
+                            ("t2", "second_temperature"),
+                            ("R3", "third_resistance"),
+                            ("t3", "third_temperature"),
+                            ("R_test", "resistance"),
+                        ],
+                    )
+                    .agrees(&row, field);
             }
-            "ntc_uncertainty" if row.output == "sensitivity_pct_per_K" => {
-                100.0
-                    * ThermistorCurve::beta(row.number("R25"), 298.15, row.number("beta"))
-                        .relative_sensitivity(row.number("t") + 273.15)
-            }
-            "thermostat_differential" => {
-                let (off, on) = (row.number("t_off_rising"), row.number("t_on_falling"));
-                match row.output.as_str() {
-                    "differential" => off - on,
-                    "mid_point" => (off + on) / 2.0,
-                    other => panic!("{other}"),
-                }
-            }
-            "thermostat_repeat_test" => {
-                let off = thermostat::Repeats::of(&row.list("t_off_rising"));
-                let on = thermostat::Repeats::of(&row.list("t_on_falling"));
-                match row.output.as_str() {
-                    "mean_off" => off.mean,
-                    "mean_on" => on.mean,
-                    "mean_differential" => off.mean - on.mean,
-                    "s_off" => off.standard_deviation,
-                    "u_mean_off_type_A" => off.standard_uncertainty,
-                    other => panic!("{other}"),
-                }
+            "ntc_uncertainty" => ntc_uncertainty(&row),
+            "thermostat_differential" | "thermostat_repeat_test" => {
+                let inputs = row.inputs();
+                let list = |name: &str| inputs[name].0.split('/').map(|t| format!("{t} degC")).collect::<Vec<_>>();
+                let field = match output {
+                    "mean_off" => "switch_off",
+                    "mean_on" => "switch_on",
+                    "mean_differential" => "differential",
+                    "s_off" => "switch_off_repeatability",
+                    "u_mean_off_type_A" => "switch_off_uncertainty",
+                    other => other,
+                };
+                Call::new("thermostat_test")
+                    .list("switch_off", &list("t_off_rising"))
+                    .list("switch_on", &list("t_on_falling"))
+                    .agrees(&row, field);
             }
             "thermostat_cycle_lumped" => {
-                let cycle = thermostat::lumped_cycle(
-                    row.number("C"),
-                    row.number("differential"),
-                    row.number("boiler_output") * 1e3,
-                    row.number("load") * 1e3,
-                );
-                match row.output.as_str() {
-                    "t_on" => cycle.time_on,
-                    "t_off" => cycle.time_off,
-                    "duty" => cycle.duty,
-                    "starts_per_hour" => cycle.starts_per_second * 3600.0,
-                    other => panic!("{other}"),
-                }
+                let field = match output {
+                    "t_on" => "time_on",
+                    "t_off" => "time_off",
+                    "starts_per_hour" => "starts",
+                    other => other,
+                };
+                Call::new("thermostat_cycle")
+                    .from(
+                        &row,
+                        &[("C", "heat_capacity"), ("differential", "differential"), ("boiler_output", "heat_output"), ("load", "load")],
+                    )
+                    .agrees(&row, field);
             }
-            _ => return None,
-        })
-    });
-    // All rows but the two combined uncertainties, which the uncertainty tool works out.
-    assert_eq!(count, rows(SENSORS).len() - 2);
-}
-
-#[test]
-fn analyser_rows() {
-    let count = compare(FLUE, |row| {
-        let molar_mass = 28.0101e-3;
-        let (kelvin, pressure) = match row.kind.as_str() {
-            "ppm_to_mg_m3" | "mg_m3_to_ppm" => (row.number("T") + 273.15, row.number("p") * 100.0),
-            _ => return None,
-        };
-        Some(if row.kind == "ppm_to_mg_m3" {
-            analyser::mass_concentration(row.number("CO") * 1e-6, molar_mass, kelvin, pressure) * 1e6
-        } else {
-            analyser::mole_fraction(row.number("CO") * 1e-6, molar_mass, kelvin, pressure) * 1e6
-        })
-    });
-    assert_eq!(count, 11);
-}
-
-#[test]
-fn platinum_round_trip_over_the_full_range() {
-    let (lowest, highest) = RANGE_CELSIUS;
-    let mut worst = 0.0_f64;
-    for i in 0..=100_000 {
-        let t = lowest + (highest - lowest) * f64::from(i) / 100_000.0;
-        let back = platinum::temperature_celsius(platinum::resistance_ratio(t));
-        assert!(back.is_finite(), "{t}");
-        worst = worst.max((back - t).abs());
-    }
-    println!("platinum: {worst:.1e} K");
-    assert!(worst < 1e-9, "{worst}");
-    assert_eq!(platinum::temperature_celsius(1.0), 0.0);
-    for outside in [-200.1, 850.1, f64::NAN, f64::INFINITY] {
-        assert!(platinum::resistance_ratio(outside).is_nan());
-    }
-    for outside in [0.18, 3.95, -1.0, 20.0, f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
-        assert!(platinum::temperature_celsius(outside).is_nan(), "{outside}");
-    }
-}
-
-#[test]
-fn thermistor_round_trips() {
-    let three = ThermistorCurve::steinhart_hart(1.129148e-3, 2.34125e-4, 8.76741e-8);
-    let four = ThermistorCurve::four_term(
-        10_000.0,
-        [3.354016e-3, 2.569850e-4, 2.620131e-6, 6.383091e-8],
-    );
-    let mut curves = Vec::from([three, four]);
-    for reference in [100.0, 5_000.0, 100_000.0] {
-        curves.push(ThermistorCurve::beta(reference, 298.15, 3435.0));
-    }
-    for curve in curves {
-        for tenth in -400..=1500 {
-            let kelvin = 273.15 + f64::from(tenth) / 10.0;
-            let back = curve.temperature_kelvin(curve.resistance_ohm(kelvin));
-            assert!((back - kelvin).abs() < 1e-9, "{curve:?} at {kelvin}: {back}");
+            other => panic!("{}: {other}", row.place),
         }
     }
-    // A curve that is no NTC: refused both ways.
-    let broken = ThermistorCurve::four_term(1_000.0, [3.3e-3, -2.0e-4, 0.0, 0.0]);
-    assert!(broken.temperature_kelvin(2_000.0).is_nan());
-    assert!(broken.resistance_ohm(300.0).is_nan());
-    for resistance in [0.0, -5.0, f64::NAN, f64::INFINITY] {
-        assert!(three.temperature_kelvin(resistance).is_nan(), "{resistance}");
-    }
 }
 
-#[test]
-fn fits_reproduce_their_own_curve() {
-    let four = ThermistorCurve::four_term(
-        10_000.0,
-        [3.354016e-3, 2.569850e-4, 2.620131e-6, 6.383091e-8],
-    );
-    let points = [273.15, 298.15, 333.15, 363.15].map(|kelvin| (four.resistance_ohm(kelvin), kelvin));
-    let fitted = ThermistorCurve::through_four(10_000.0, points);
-    for kelvin in [253.15, 283.15, 313.15, 383.15] {
-        let back = fitted.temperature_kelvin(four.resistance_ohm(kelvin));
-        assert!((back - kelvin).abs() < 1e-8, "{kelvin}: {back}");
-    }
-    let three = ThermistorCurve::steinhart_hart(1.129148e-3, 2.34125e-4, 8.76741e-8);
-    let points = [273.15, 313.15, 353.15].map(|kelvin| (three.resistance_ohm(kelvin), kelvin));
-    let fitted = ThermistorCurve::through_three(points);
-    assert!((fitted.temperature_kelvin(2_000.0) - three.temperature_kelvin(2_000.0)).abs() < 1e-9);
-    let doubled = [(1_000.0, 300.0), (1_000.0, 300.0), (500.0, 320.0)];
-    assert!(ThermistorCurve::through_three(doubled).temperature_kelvin(700.0).is_nan());
-}
-
-#[test]
-fn band_holds_the_extreme_sensors() {
-    let nominal = ThermistorCurve::beta(10_000.0, 298.15, 3977.0);
-    for kelvin in [263.15, 298.15, 333.15, 363.15] {
-        let (lowest, highest) = nominal.band_ohm(kelvin, 298.15, 0.02, 0.0075);
-        let mut extremes = Vec::new();
-        for r in [0.98, 1.02] {
-            for b in [0.9925, 1.0075] {
-                let sensor = ThermistorCurve::beta(10_000.0 * r, 298.15, 3977.0 * b);
-                extremes.push(sensor.resistance_ohm(kelvin));
-            }
-        }
-        let least = extremes.iter().copied().fold(f64::INFINITY, f64::min);
-        let most = extremes.iter().copied().fold(0.0, f64::max);
-        assert!((least / lowest - 1.0).abs() < 1e-9, "{kelvin}: {least} {lowest}");
-        assert!((most / highest - 1.0).abs() < 1e-9, "{kelvin}: {most} {highest}");
-    }
-}
-
-#[test]
-fn inches_of_water_have_their_own_values() {
-    let product = INCH * CONVENTIONAL_WATER_DENSITY * STANDARD_GRAVITY;
-    assert!((product / INCH_OF_WATER_CONVENTIONAL - 1.0).abs() < 1e-15, "{product}");
-    let at_39 = column_pressure(INCH, water_density(4.0), 0.0, STANDARD_GRAVITY);
-    let at_60 = column_pressure(INCH, water_density(140.0 / 9.0), 0.0, STANDARD_GRAVITY);
-    assert!((at_39 - INCH_OF_WATER_39_FAHRENHEIT).abs() < 6e-4, "{at_39}");
-    assert!((at_60 - INCH_OF_WATER_60_FAHRENHEIT).abs() < 6e-4, "{at_60}");
-}
-
-#[test]
-fn mercury_inch_follows_from_density_and_expansion() {
-    // 13 595.1 kg/m³ at 0 °C; mean cubic expansion to 60 °F 1.818e-4 1/K (handbook value, from memory).
-    let inch = |celsius| {
-        column_pressure(INCH, expanded_density(13_595.1, 0.0, 1.818e-4, celsius), 0.0, STANDARD_GRAVITY)
+/// Rectangular tolerances of R25 and Beta, combined to first order.
+fn ntc_uncertainty(row: &Row) {
+    let inputs = row.inputs();
+    let number = |name: &str| inputs[name].0.parse::<f64>().unwrap();
+    let resistance = Call::new("thermistor_check")
+        .fixed("curve", "beta")
+        .from(row, &[("R25", "reference_resistance"), ("beta", "beta"), ("t", "temperature")])
+        .si("resistance");
+    let at = |reference: f64, beta: f64| {
+        Call::new("thermistor_beta")
+            .fixed("resistance", &format!("{resistance} ohm"))
+            .fixed("reference_resistance", &format!("{reference} ohm"))
+            .fixed("beta", &format!("{beta} K"))
     };
-    assert!((inch(0.0) / 3386.38 - 1.0).abs() < 3e-6, "{}", inch(0.0));
-    assert!((inch(140.0 / 9.0) / 3376.85 - 1.0).abs() < 2e-5, "{}", inch(140.0 / 9.0));
+    let (reference, beta) = (number("R25"), number("beta"));
+    if row.text("output") == "sensitivity_pct_per_K" {
+        return at(reference, beta).agrees(row, "sensitivity");
+    }
+    let slope = |up: f64, down: f64, width: f64| (up - down) / (2e-4) * width / 3f64.sqrt();
+    let t = |reference: f64, beta: f64| at(reference, beta).si("temperature");
+    let by_reference = slope(t(reference * 1.0001, beta), t(reference * 0.9999, beta), number("tol_R25") / 100.0);
+    let by_beta = slope(t(reference, beta * 1.0001), t(reference, beta * 0.9999), number("tol_beta") / 100.0);
+    agrees(row, by_reference.hypot(by_beta));
 }
 
 #[test]
-fn repeats_see_drift_and_refuse_too_few() {
-    let rising = thermostat::Repeats::of(&[80.0, 80.5, 81.0, 81.5]);
-    assert!((rising.drift_per_cycle - 0.5).abs() < 1e-12);
-    assert!((rising.spread - 1.5).abs() < 1e-12);
-    let single = thermostat::Repeats::of(&[80.0]);
-    assert_eq!(single.mean, 80.0);
-    assert!(single.standard_deviation.is_nan() && single.drift_per_cycle.is_nan());
-    let none = thermostat::Repeats::of(&[]);
-    assert!(none.mean.is_nan() && none.spread.is_nan());
-    let gap = thermostat::Repeats::of(&[80.0, f64::NAN, 81.0]);
-    assert!(gap.mean.is_nan() && gap.spread.is_nan() && gap.drift_per_cycle.is_nan());
-}
-
-#[test]
-fn cycle_needs_a_load_below_the_output() {
-    for (output, load) in [(20e3, 20e3), (20e3, 25e3), (20e3, 0.0), (20e3, -1e3), (f64::NAN, 1e3)] {
-        assert!(thermostat::lumped_cycle(1e5, 8.0, output, load).time_on.is_nan(), "{output} {load}");
+fn concentrations() {
+    for row in rows_of_kind(FLUE, "ppm_to_mg_m3") {
+        Call::new("gas_mass_concentration")
+            .from(&row, &[("CO", "volume_fraction"), ("T", "temperature"), ("p", "pressure")])
+            .agrees(&row, "mass_concentration");
+    }
+    for row in rows_of_kind(FLUE, "mg_m3_to_ppm") {
+        Call::new("gas_volume_fraction")
+            .from(&row, &[("CO", "mass_concentration"), ("T", "temperature"), ("p", "pressure")])
+            .agrees(&row, "volume_fraction");
     }
 }
 
 #[test]
-fn mass_concentration_round_trip() {
-    for pressure in [70_000.0, 101_325.0] {
-        let there = analyser::mass_concentration(1.2e-4, 28.0101e-3, 293.15, pressure);
-        let back = analyser::mole_fraction(there, 28.0101e-3, 293.15, pressure);
-        assert!((back / 1.2e-4 - 1.0).abs() < 1e-14);
+fn slips_are_refused_in_words() {
+    let refused = |call: Call, expected: &str| {
+        let message = call.refused();
+        assert!(message.contains(expected), "{message}");
+    };
+    // One limb for two, both ways of slipping.
+    refused(Call::new("u_gauge").fixed("limb_down", "105 mm"), "limb_up");
+    refused(Call::new("liquid_column").fixed("level_difference", "105 mm one-limb"), "one-limb");
+    refused(Call::new("u_gauge").fixed("limb_down", "105 mm").fixed("limb_up", "-105 mm"), "cannot rise in both limbs");
+    // Gauge for absolute.
+    refused(Call::new("absolute_pressure").fixed("gauge_pressure", "21 mbar(a)").fixed("barometer", "1013 mbar"), "absolute");
+    refused(Call::new("absolute_pressure").fixed("gauge_pressure", "-1050 mbar").fixed("barometer", "1013 mbar"), "below the atmosphere");
+    // A temperature for a difference.
+    refused(
+        Call::new("thermostat_cycle")
+            .fixed("heat_capacity", "120 kJ/K")
+            .fixed("differential", "8 degC")
+            .fixed("heat_output", "20 kW")
+            .fixed("load", "6 kW"),
+        "difference",
+    );
+    refused(
+        Call::new("thermostat_cycle")
+            .fixed("heat_capacity", "120 kJ/K")
+            .fixed("differential", "8 K")
+            .fixed("heat_output", "6 kW")
+            .fixed("load", "6 kW"),
+        "never stops",
+    );
+    // Sensors: broken, shorted, wrong type, no liquid density.
+    refused(Call::new("platinum_temperature").fixed("resistance", "10 ohm").fixed("resistance_at_zero", "100 ohm"), "short circuit");
+    refused(Call::new("platinum_temperature").fixed("resistance", "1.2 kohm").fixed("resistance_at_zero", "100 ohm"), "open circuit");
+    refused(
+        Call::new("thermocouple_temperature").fixed("voltage", "70 mV").fixed("reference_junction_temperature", "20 degC"),
+        "no temperature of this type",
+    );
+    refused(
+        Call::new("thermocouple_temperature")
+            .fixed("type", "B")
+            .fixed("voltage", "-0.001 mV")
+            .fixed("reference_junction_temperature", "20 degC"),
+        "type B has none below",
+    );
+    refused(Call::new("thermocouple_voltage").fixed("type", "S").fixed("temperature", "-60 degC"), "does not reach this temperature");
+    refused(Call::new("thermocouple_voltage").fixed("type", "X").fixed("temperature", "60 degC"), "X");
+    refused(Call::new("liquid_column").fixed("liquid", "stated").fixed("level_difference", "10 mm"), "density");
+    refused(Call::new("liquid_column").fixed("density", "784 kg/m3").fixed("level_difference", "10 mm"), "stated");
+    refused(
+        Call::new("thermistor_temperature")
+            .fixed("curve", "points")
+            .list("resistances", &["10 kohm", "12 kohm"].map(String::from))
+            .list("temperatures", &["25 degC", "85 degC"].map(String::from))
+            .fixed("resistance", "5 kohm"),
+        "fall",
+    );
+    refused(Call::new("thermostat_test").list("switch_off", &["74 degC".to_string()]).list("switch_on", &["82 degC".to_string()]), "lags");
+    refused(Call::new("thermostat_test").list("switch_off", &[]).list("switch_on", &["82 degC".to_string()]), "at least one reading");
+    refused(Call::new("flame_supervision_voltage").fixed("open_circuit_voltage", "12 mV").fixed("loaded_voltage", "25 mV"), "exchanged");
+    refused(Call::new("analyser_reading").fixed("reading", "4100 ppm").fixed("range_high", "4000 ppm"), "above the measuring range");
+    refused(
+        Call::new("gas_volume_fraction")
+            .fixed("mass_concentration", "3000 g/m3")
+            .fixed("temperature", "20 degC")
+            .fixed("pressure", "1013.25 mbar"),
+        "pure gas",
+    );
+}
+
+#[test]
+fn every_thermocouple_and_its_class() {
+    for kind in ["B", "E", "J", "K", "N", "R", "S", "T"] {
+        let temperature = if kind == "T" { "350 degC" } else { "700 degC" };
+        let class = if kind == "B" { "3" } else { "1" };
+        let expectation = Call::new("thermocouple_voltage")
+            .fixed("type", kind)
+            .fixed("class", class)
+            .fixed("temperature", temperature)
+            .fixed("reference_junction_temperature", "23 degC");
+        let millivolt = expectation.si("voltage") * 1e3;
+        let back = Call::new("thermocouple_temperature")
+            .fixed("type", kind)
+            .fixed("class", class)
+            .fixed("voltage", &format!("{millivolt:.17e} mV"))
+            .fixed("reference_junction_temperature", "23 degC");
+        let kelvin: f64 = if kind == "T" { 623.15 } else { 973.15 };
+        assert!((back.si("temperature") - kelvin).abs() < 1e-9, "type {kind}");
+        assert!((back.si("tolerance") - expectation.si("tolerance")).abs() < 1e-9, "type {kind}");
+        assert!(back.si("tolerance") > 0.9 && back.si("tolerance") < 4.1, "type {kind}");
     }
+    // Class 3 does not exist for type J.
+    let none = Call::new("thermocouple_voltage").fixed("type", "J").fixed("class", "3").fixed("temperature", "20 degC");
+    assert!(none.si("tolerance").is_nan());
+}
+
+#[test]
+fn flame_supervision_and_analyser_by_hand() {
+    let magnet = Call::new("flame_supervision_voltage")
+        .fixed("open_circuit_voltage", "30 mV")
+        .fixed("loaded_voltage", "12 mV")
+        .fixed("drop_out_voltage", "3 mV")
+        .fixed("closing_time", "18 s");
+    assert!((magnet.si("holding_ratio") - 4.0).abs() < 1e-12);
+    assert!((magnet.si("holding_margin") - 9e-3).abs() < 1e-15);
+    assert!((magnet.si("loss_under_load") - 0.6).abs() < 1e-12);
+    assert_eq!(magnet.si("closing_time"), 18.0);
+    // 5 % of 200 ppm is 10 ppm, above the 5 ppm that hold at least; 1 ppm display.
+    let cell = Call::new("analyser_reading")
+        .fixed("reading", "200 ppm")
+        .fixed("range_high", "4000 ppm")
+        .fixed("resolution", "1 ppm")
+        .fixed("accuracy_absolute", "5 ppm")
+        .fixed("accuracy_relative", "5 %");
+    assert!((cell.si("accuracy") - 10e-6).abs() < 1e-18);
+    assert!((cell.si("standard_uncertainty") - 1e-6 * (100.0_f64 / 3.0 + 1.0 / 12.0).sqrt()).abs() < 1e-18);
+    assert!((cell.si("share_of_range") - 0.05).abs() < 1e-12);
+}
+
+#[test]
+fn notices_accompany_doubtful_readings() {
+    let codes = |call: Call| {
+        let outcome = evaluate(call.calculation, &Node::Table(call.given), Bare::Refused).unwrap();
+        outcome.notices.iter().map(|notice| notice.code).collect::<Vec<_>>()
+    };
+    let cell = |reading: &str| {
+        Call::new("analyser_reading").fixed("reading", reading).fixed("range_high", "4000 ppm").fixed("accuracy_absolute", "5 ppm")
+    };
+    assert_eq!(codes(cell("200 ppm")), Vec::<&str>::new());
+    assert_eq!(codes(cell("3 ppm")), ["NOT_DETECTED"]);
+    assert_eq!(codes(cell("3900 ppm")), ["NEAR_TOP"]);
+    assert_eq!(codes(cell("200 ppm").fixed("clean_air_reading", "9 ppm")), ["ZERO_ERROR"]);
+    assert_eq!(codes(Call::new("u_gauge").fixed("limb_down", "105 mm").fixed("limb_up", "60 mm")), ["UNEQUAL_LIMBS"]);
+    let film = Call::new("platinum_resistance").fixed("class", "A").fixed("construction", "film").fixed("resistance_at_zero", "100 ohm");
+    assert_eq!(codes(film.fixed("temperature", "350 degC").fixed("lead_resistance", "0 ohm")), ["UNUSUAL", "BEYOND_CLASS"]);
+    let sensor = |measured: &str| {
+        four_term(Call::new("thermistor_check"))
+            .fixed("temperature", "60 degC")
+            .fixed("resistance_tolerance", "2 %")
+            .fixed("beta_tolerance", "0.75 %")
+            .fixed("measured_resistance", measured)
+    };
+    assert_eq!(codes(sensor("2.49 kohm")), Vec::<&str>::new());
+    assert_eq!(codes(sensor("2.7 kohm")), ["OUTSIDE_BAND"]);
+    let drifting = Call::new("thermostat_test")
+        .list("switch_off", &["80 degC", "80.6 degC", "80.9 degC", "81.5 degC"].map(String::from))
+        .list("switch_on", &["74 degC", "74.1 degC", "74 degC", "74.1 degC"].map(String::from));
+    assert!((drifting.si("switch_off_drift") - 0.48).abs() < 1e-9);
+    assert_eq!(codes(drifting), ["DRIFTING"]);
+}
+
+#[test]
+fn gauge_and_absolute_cross_only_with_a_barometer() {
+    for row in rows_of_kind(PRESSURE, "gauge_to_absolute") {
+        let inputs = row.inputs();
+        let text = |name: &str| format!("{} {}", inputs[name].0, inputs[name].1);
+        let (gauge, barometer): (GaugePressure, AbsolutePressure) = (text("p_gauge").parse().unwrap(), text("p_atm").parse().unwrap());
+        agrees(&row, crate::quantity::Value::si(gauge.to_absolute(barometer)));
+    }
+}
+
+#[test]
+fn table_of_a_thermistor_holds_its_band() {
+    use super::{ThermistorCheck, ThermistorCurve, ThermistorState};
+    use crate::calculation::Calculation;
+    use crate::record::Record;
+    let check = ThermistorCheck { curve: ThermistorCurve::beta(10_000.0, 298.15, 3977.0) };
+    let state = ThermistorState::read([("temperature", "25 degC"), ("resistance_tolerance", "2 %"), ("beta_tolerance", "0.75 %")]).unwrap();
+    let tables = check.tables(&state);
+    let columns = &tables[0].columns;
+    for ((nominal, low), high) in columns[0].values.iter().zip(&columns[1].values).zip(&columns[2].values) {
+        assert!(*low <= nominal * 0.98 + 1e-9 && *high >= nominal * 1.02 - 1e-9);
+    }
+    // Only the tolerance of R25 remains at 25 degC.
+    let place = columns[3].values.iter().position(|kelvin| (kelvin - 298.15).abs() < 1e-9).unwrap();
+    assert!((columns[1].values[place] - 9_800.0).abs() < 1e-6);
+    assert!((columns[2].values[place] - 10_200.0).abs() < 1e-6);
 }

@@ -25,10 +25,7 @@ impl ThermistorCurve {
     /// From the resistance in ohm at a reference temperature in K, and Beta in K.
     #[inline]
     pub fn beta(reference_resistance: f64, reference_kelvin: f64, beta: f64) -> Self {
-        Self {
-            reference_resistance,
-            coefficients: [1.0 / reference_kelvin, 1.0 / beta, 0.0, 0.0],
-        }
+        Self { reference_resistance, coefficients: [1.0 / reference_kelvin, 1.0 / beta, 0.0, 0.0] }
     }
 
     /// From the three Steinhart-Hart coefficients in 1/K, for resistance in ohm.
@@ -65,8 +62,7 @@ impl ThermistorCurve {
     /// The four-term curve through four points of resistance in ohm and temperature in K, about R₀ in
     /// ohm. NaN coefficients where two points coincide.
     pub fn through_four(reference_resistance: f64, points: [(f64, f64); 4]) -> Self {
-        let [(x1, y1), (x2, y2), (x3, y3), (x4, y4)] =
-            points.map(|(r, t)| (ln(r / reference_resistance), 1.0 / t));
+        let [(x1, y1), (x2, y2), (x3, y3), (x4, y4)] = points.map(|(r, t)| (ln(r / reference_resistance), 1.0 / t));
         // Newton's divided differences, then multiplied out.
         let (d12, d23, d34) = ((y2 - y1) / (x2 - x1), (y3 - y2) / (x3 - x2), (y4 - y3) / (x4 - x3));
         let (d123, d234) = ((d23 - d12) / (x3 - x1), (d34 - d23) / (x4 - x2));
@@ -90,7 +86,7 @@ impl ThermistorCurve {
     /// temperature would not be positive, or would rise with the resistance): a fit far outside its
     /// points.
     #[inline]
-    pub fn temperature_kelvin(&self, resistance: f64) -> f64 {
+    pub(crate) fn temperature_kelvin(&self, resistance: f64) -> f64 {
         let (reciprocal, slope) = self.reciprocal_and_slope(ln(resistance / self.reference_resistance));
         let physical = reciprocal > 0.0 && reciprocal < f64::INFINITY && slope > 0.0;
         if physical && resistance > 0.0 { 1.0 / reciprocal } else { f64::NAN }
@@ -98,7 +94,7 @@ impl ThermistorCurve {
 
     /// Resistance in ohm at a temperature in K, the inverse of [`Self::temperature_kelvin`] by
     /// Newton's method on the logarithm. NaN where there is none.
-    pub fn resistance_ohm(&self, kelvin: f64) -> f64 {
+    pub(crate) fn resistance_ohm(&self, kelvin: f64) -> f64 {
         let wanted = 1.0 / kelvin;
         let mut x = ln(SEARCH_CENTRE / self.reference_resistance);
         // The curve is nearly straight: four or five steps reach rounding. The bound is for a curve
@@ -115,10 +111,11 @@ impl ThermistorCurve {
         f64::NAN
     }
 
-    /// Relative change of resistance with temperature, (dR/dT)/R in 1/K, at a temperature in K.
+    /// Relative change of resistance with temperature, (dR/dT)/R in 1/K, at a temperature in K where
+    /// the resistance is that in ohm.
     #[inline]
-    pub fn relative_sensitivity(&self, kelvin: f64) -> f64 {
-        let x = ln(self.resistance_ohm(kelvin) / self.reference_resistance);
+    pub(crate) fn relative_sensitivity(&self, kelvin: f64, resistance: f64) -> f64 {
+        let x = ln(resistance / self.reference_resistance);
         -1.0 / (kelvin * kelvin * self.reciprocal_and_slope(x).1)
     }
 
@@ -127,15 +124,75 @@ impl ThermistorCurve {
     /// `resistance_tolerance` is the relative half-width of the resistance at the reference
     /// temperature in K, `beta_tolerance` that of Beta, i.e. of ln(R/R₀) of the curve through the
     /// reference; both taken at their worst together.
-    pub fn band_ohm(
-        &self,
-        kelvin: f64,
-        reference_kelvin: f64,
-        resistance_tolerance: f64,
-        beta_tolerance: f64,
-    ) -> (f64, f64) {
+    pub(crate) fn band_ohm(&self, kelvin: f64, reference_kelvin: f64, resistance_tolerance: f64, beta_tolerance: f64) -> (f64, f64) {
         let nominal = self.resistance_ohm(kelvin);
         let spread = exp((ln(nominal / self.resistance_ohm(reference_kelvin)) * beta_tolerance).abs());
         (nominal * (1.0 - resistance_tolerance) / spread, nominal * (1.0 + resistance_tolerance) * spread)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::vec::Vec;
+
+    #[test]
+    fn thermistor_round_trips() {
+        let three = ThermistorCurve::steinhart_hart(1.129148e-3, 2.34125e-4, 8.76741e-8);
+        let four = ThermistorCurve::four_term(10_000.0, [3.354016e-3, 2.569850e-4, 2.620131e-6, 6.383091e-8]);
+        let mut curves = Vec::from([three, four]);
+        for reference in [100.0, 5_000.0, 100_000.0] {
+            curves.push(ThermistorCurve::beta(reference, 298.15, 3435.0));
+        }
+        for curve in curves {
+            for tenth in -400..=1500 {
+                let kelvin = 273.15 + f64::from(tenth) / 10.0;
+                let back = curve.temperature_kelvin(curve.resistance_ohm(kelvin));
+                assert!((back - kelvin).abs() < 1e-9, "{curve:?} at {kelvin}: {back}");
+            }
+        }
+        // A curve that is no NTC: refused both ways.
+        let broken = ThermistorCurve::four_term(1_000.0, [3.3e-3, -2.0e-4, 0.0, 0.0]);
+        assert!(broken.temperature_kelvin(2_000.0).is_nan());
+        assert!(broken.resistance_ohm(300.0).is_nan());
+        for resistance in [0.0, -5.0, f64::NAN, f64::INFINITY] {
+            assert!(three.temperature_kelvin(resistance).is_nan(), "{resistance}");
+        }
+    }
+
+    #[test]
+    fn fits_reproduce_their_own_curve() {
+        let four = ThermistorCurve::four_term(10_000.0, [3.354016e-3, 2.569850e-4, 2.620131e-6, 6.383091e-8]);
+        let points = [273.15, 298.15, 333.15, 363.15].map(|kelvin| (four.resistance_ohm(kelvin), kelvin));
+        let fitted = ThermistorCurve::through_four(10_000.0, points);
+        for kelvin in [253.15, 283.15, 313.15, 383.15] {
+            let back = fitted.temperature_kelvin(four.resistance_ohm(kelvin));
+            assert!((back - kelvin).abs() < 1e-8, "{kelvin}: {back}");
+        }
+        let three = ThermistorCurve::steinhart_hart(1.129148e-3, 2.34125e-4, 8.76741e-8);
+        let points = [273.15, 313.15, 353.15].map(|kelvin| (three.resistance_ohm(kelvin), kelvin));
+        let fitted = ThermistorCurve::through_three(points);
+        assert!((fitted.temperature_kelvin(2_000.0) - three.temperature_kelvin(2_000.0)).abs() < 1e-9);
+        let doubled = [(1_000.0, 300.0), (1_000.0, 300.0), (500.0, 320.0)];
+        assert!(ThermistorCurve::through_three(doubled).temperature_kelvin(700.0).is_nan());
+    }
+
+    #[test]
+    fn band_holds_the_extreme_sensors() {
+        let nominal = ThermistorCurve::beta(10_000.0, 298.15, 3977.0);
+        for kelvin in [263.15, 298.15, 333.15, 363.15] {
+            let (lowest, highest) = nominal.band_ohm(kelvin, 298.15, 0.02, 0.0075);
+            let mut extremes = Vec::new();
+            for r in [0.98, 1.02] {
+                for b in [0.9925, 1.0075] {
+                    let sensor = ThermistorCurve::beta(10_000.0 * r, 298.15, 3977.0 * b);
+                    extremes.push(sensor.resistance_ohm(kelvin));
+                }
+            }
+            let least = extremes.iter().copied().fold(f64::INFINITY, f64::min);
+            let most = extremes.iter().copied().fold(0.0, f64::max);
+            assert!((least / lowest - 1.0).abs() < 1e-9, "{kelvin}: {least} {lowest}");
+            assert!((most / highest - 1.0).abs() < 1e-9, "{kelvin}: {most} {highest}");
+        }
     }
 }

@@ -1,4 +1,4 @@
-//! Thermostats: the test from readings, and the cycle of an ideal one.
+//! Repeated readings of a thermostat.
 //!
 //! Definitions after IEC 60730-1 and -2-9, from memory: the operating values are the temperatures at
 //! which the contact opens on the rise and closes on the fall, the differential is the difference
@@ -8,22 +8,26 @@ use crate::math::sqrt;
 
 /// Mean, spread and drift of repeated readings of one operating value.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Repeats {
+pub(crate) struct Repeats {
     /// Arithmetic mean, in the unit of the readings.
-    pub mean: f64,
+    pub(crate) mean: f64,
     /// Experimental standard deviation (JCGM 100:2008, 4.2.2); NaN for fewer than two readings.
-    pub standard_deviation: f64,
+    pub(crate) standard_deviation: f64,
     /// Standard uncertainty of the mean, type A (JCGM 100:2008, 4.2.3).
-    pub standard_uncertainty: f64,
+    pub(crate) standard_uncertainty: f64,
     /// Largest less smallest reading.
-    pub spread: f64,
+    pub(crate) spread: f64,
     /// Slope of the straight line fitted to the readings against their order, per cycle.
-    pub drift_per_cycle: f64,
+    pub(crate) drift_per_cycle: f64,
+    /// Standard uncertainty of that slope from the scatter about the line; NaN for fewer than three.
+    pub(crate) drift_uncertainty: f64,
+    /// Number of readings.
+    pub(crate) count: usize,
 }
 
 impl Repeats {
     /// From readings in the order they were taken. NaN where there are too few.
-    pub fn of(readings: &[f64]) -> Self {
+    pub(crate) fn of(readings: &[f64]) -> Self {
         let count = readings.len() as f64;
         let mean = readings.iter().sum::<f64>() / count;
         let middle = (count - 1.0) / 2.0;
@@ -39,41 +43,38 @@ impl Repeats {
             highest = f64::max(highest, *reading);
         }
         let standard_deviation = sqrt(squares / (count - 1.0));
+        let drift_per_cycle = moment / order_squares;
+        // Rounding may leave a little less than nothing where all readings lie on the line.
+        let about_line = f64::max(squares - drift_per_cycle * moment, 0.0);
         Self {
             mean,
             standard_deviation,
             standard_uncertainty: standard_deviation / sqrt(count),
             // `min` and `max` pass over a NaN reading; the mean does not.
             spread: if mean.is_finite() { highest - lowest } else { f64::NAN },
-            drift_per_cycle: moment / order_squares,
+            drift_per_cycle,
+            drift_uncertainty: if readings.len() > 2 { sqrt(about_line / ((count - 2.0) * order_squares)) } else { f64::NAN },
+            count: readings.len(),
         }
     }
 }
 
-/// Times in s of the cycle of an ideal on/off thermostat on one lumped heat capacity.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct LumpedCycle {
-    /// Burner on, s.
-    pub time_on: f64,
-    /// Burner off, s.
-    pub time_off: f64,
-    /// Share of the time the burner is on, load over output.
-    pub duty: f64,
-    /// Burner starts per second.
-    pub starts_per_second: f64,
-}
+#[cfg(test)]
+mod tests {
+    use super::*;
 
-/// The cycle of a heat capacity in J/K swinging through a differential in K, with a heat output and a
-/// constant load in W. NaN unless 0 < load < output.
-#[inline]
-pub fn lumped_cycle(heat_capacity: f64, differential: f64, output: f64, load: f64) -> LumpedCycle {
-    let swing = if load > 0.0 && load < output { heat_capacity * differential } else { f64::NAN };
-    let time_on = swing / (output - load);
-    let time_off = swing / load;
-    LumpedCycle {
-        time_on,
-        time_off,
-        duty: time_on / (time_on + time_off),
-        starts_per_second: 1.0 / (time_on + time_off),
+    #[test]
+    fn repeats_see_drift_and_refuse_too_few() {
+        let rising = Repeats::of(&[80.0, 80.5, 81.0, 81.5]);
+        assert!((rising.drift_per_cycle - 0.5).abs() < 1e-12);
+        assert!(rising.drift_uncertainty < 1e-6);
+        assert!((rising.spread - 1.5).abs() < 1e-12);
+        let single = Repeats::of(&[80.0]);
+        assert_eq!(single.mean, 80.0);
+        assert!(single.standard_deviation.is_nan() && single.drift_per_cycle.is_nan());
+        let none = Repeats::of(&[]);
+        assert!(none.mean.is_nan() && none.spread.is_nan());
+        let gap = Repeats::of(&[80.0, f64::NAN, 81.0]);
+        assert!(gap.mean.is_nan() && gap.spread.is_nan() && gap.drift_per_cycle.is_nan());
     }
 }

@@ -19,6 +19,8 @@ pub enum Basis {
     AtReference,
     Free,
     Equivalent,
+    OneLimb,
+    BothLimbs,
 }
 
 impl Basis {
@@ -38,6 +40,8 @@ impl Basis {
             Self::AtReference => "at reference conditions",
             Self::Free => "free",
             Self::Equivalent => "equivalent",
+            Self::OneLimb => "one-limb",
+            Self::BothLimbs => "both-limbs",
         }
     }
 }
@@ -80,6 +84,10 @@ markers! {
     Free
     /// Area of a sharp-edged opening that would pass the same air at the same pressure difference.
     Equivalent
+    /// Movement of the liquid in one limb of a U-gauge: about half of what balances the pressure.
+    OneLimb
+    /// Difference between the levels of both limbs of a U-gauge: what balances the pressure.
+    BothLimbs
 }
 
 /// A quantity `Q` that stands on basis `B`; different bases are different types.
@@ -153,6 +161,27 @@ pub type GasVolume<B> = On<B, types::Volume>;
 pub type GasFlow<B> = On<B, types::VolumeRate>;
 /// Ventilator area, free or equivalent.
 pub type VentArea<B> = On<B, types::Area>;
+
+/// Movement of the liquid in one limb of a U-gauge, counted positive in the sense of a pressure.
+pub type LimbMovement = On<OneLimb, types::Length>;
+/// Difference between the levels in the two limbs of a liquid-column gauge.
+pub type LevelDifference = On<BothLimbs, types::Length>;
+
+impl LimbMovement {
+    /// The level difference when one limb has fallen by `self` and the other has risen by `risen`.
+    ///
+    /// One limb alone does not make a level difference:
+    ///
+    /// ```compile_fail,E0308
+    /// use flamewright::quantity::{LevelDifference, LimbMovement, Value};
+    /// let fallen = LimbMovement::from_si(0.105);
+    /// let difference: LevelDifference = fallen;
+    /// ```
+    #[must_use]
+    pub fn level_difference(self, risen: Self) -> LevelDifference {
+        On::new(self.plain() + risen.plain())
+    }
+}
 
 impl GaugePressure {
     /// The absolute pressure where the atmosphere stands at `barometer`.

@@ -20,6 +20,8 @@ const BASIS_WORDS: &[(&str, Basis)] = &[
     ("air-free", Basis::AirFree),
     ("free", Basis::Free),
     ("equivalent", Basis::Equivalent),
+    ("one-limb", Basis::OneLimb),
+    ("both-limbs", Basis::BothLimbs),
 ];
 
 /// Reads one value as people write it: `21 mbar`, `20.5 mbar(g)`, `62 °C`, `2 min 5 s`.

@@ -1,8 +1,9 @@
 //! Units: a table of names people write, and the reading of unit expressions made of them.
 //!
-//! Every factor is exact by definition or derived from exact ones. Sources: SI Brochure (9th
+//! Every factor is exact by definition or derived from exact ones, but for the units whose name states
+//! a temperature or a mean, which are rounded in the source itself. Sources: SI Brochure (9th
 //! edition) for SI and units accepted with it; NIST SP 811 (2008) Appendix B for the inch-pound
-//! units, the conventional liquid columns and the International Table Btu.
+//! units, the conventional liquid columns and the Btu, therm and calorie of each kind.
 
 use alloc::string::{String, ToString};
 
@@ -25,6 +26,7 @@ pub(crate) const POWER: Dimension = [2, 1, -3, 0, 0, 0, 0];
 pub(crate) const FORCE: Dimension = [1, 1, -2, 0, 0, 0, 0];
 pub(crate) const POTENTIAL: Dimension = [2, 1, -3, -1, 0, 0, 0];
 pub(crate) const RESISTANCE: Dimension = [2, 1, -3, -2, 0, 0, 0];
+pub(crate) const ACCELERATION: Dimension = [1, 0, -2, 0, 0, 0, 0];
 pub(crate) const FREQUENCY: Dimension = [0, 0, -1, 0, 0, 0, 0];
 
 /// A unit for showing values: SI value = shown value × `factor` + `offset`.
@@ -118,6 +120,7 @@ pub mod units {
     pub const KELVIN: Unit = Unit::new("K", 1.0, TEMPERATURE);
     pub const KELVIN_PER_METRE: Unit = Unit::new("K/m", 1.0, per(TEMPERATURE, LENGTH));
     pub const PER_KELVIN: Unit = Unit::new("1/K", 1.0, per(NUMBER, TEMPERATURE));
+    pub const PERCENT_PER_KELVIN: Unit = Unit::new("%/K", 0.01, per(NUMBER, TEMPERATURE));
     pub const DEGREE_CELSIUS: Unit = Unit { symbol: "°C", factor: 1.0, offset: 273.15, dimension: TEMPERATURE };
     pub const PASCAL: Unit = Unit::new("Pa", 1.0, PRESSURE);
     pub const KILOPASCAL: Unit = Unit::new("kPa", 1e3, PRESSURE);
@@ -160,12 +163,17 @@ pub mod units {
     pub const RADIAN: Unit = Unit::new("rad", 1.0, NUMBER);
 }
 
-const INCH: f64 = 0.0254;
+pub(crate) const INCH: f64 = 0.0254;
 const FOOT: f64 = 0.3048;
 const POUND: f64 = 0.453_592_37;
-const GRAVITY: f64 = 9.806_65;
+pub(crate) const GRAVITY: f64 = 9.806_65;
 const BTU_IT: f64 = 1_055.055_852_62;
 const MERCURY: f64 = 13_595.1 * GRAVITY; // conventional mercury, Pa per metre
+// An inch of actual water is less than the conventional inch and depends on its temperature: NIST
+// SP 811 prints 249.082 Pa at 39.2 °F and 248.84 Pa at 60 °F, the latter given here to six figures
+// from the density of water (999.013 kg/m³, CIPM) and standard gravity.
+pub(crate) const INCH_OF_WATER_39_FAHRENHEIT: f64 = 249.082;
+pub(crate) const INCH_OF_WATER_60_FAHRENHEIT: f64 = 248.843;
 const DEGREE_FAHRENHEIT: f64 = 5.0 / 9.0;
 
 struct Atom(f64, Dimension, &'static [&'static str]);
@@ -215,11 +223,16 @@ const ATOMS: &[Atom] = &[
     Atom(1e5, PRESSURE, &["bar"]),
     Atom(101_325.0, PRESSURE, &["atm", "standard_atmosphere"]),
     Atom(POUND * GRAVITY / (INCH * INCH), PRESSURE, &["psi", "pound_force_per_square_inch", "lbf/in2"]),
-    Atom(GRAVITY, PRESSURE, &["mmH2O", "mmWC", "mmWG", "mmH₂O"]),
+    Atom(GRAVITY, PRESSURE, &["mmH2O", "mmWC", "mmWG", "mmH₂O", "mmH2O_conventional"]),
     Atom(1e3 * GRAVITY, PRESSURE, &["mH2O", "mWC"]),
-    Atom(INCH * 1e3 * GRAVITY, PRESSURE, &["inH2O", "inWC", "inWG", "inH₂O", "inch_H2O"]),
-    Atom(MERCURY * 1e-3, PRESSURE, &["mmHg", "millimeter_Hg"]),
-    Atom(MERCURY * INCH, PRESSURE, &["inHg", "inch_Hg"]),
+    Atom(INCH * 1e3 * GRAVITY, PRESSURE, &["inH2O", "inWC", "inWG", "inH₂O", "inch_H2O", "inH2O_conventional"]),
+    Atom(INCH_OF_WATER_39_FAHRENHEIT, PRESSURE, &["inH2O_39.2F", "inH2O_4C"]),
+    Atom(INCH_OF_WATER_60_FAHRENHEIT, PRESSURE, &["inH2O_60F"]),
+    Atom(MERCURY * 1e-3, PRESSURE, &["mmHg", "millimeter_Hg", "mmHg_conventional"]),
+    Atom(101_325.0 / 760.0, PRESSURE, &["torr", "Torr"]),
+    Atom(MERCURY * INCH, PRESSURE, &["inHg", "inch_Hg", "inHg_conventional"]),
+    Atom(3386.38, PRESSURE, &["inHg_32F"]),
+    Atom(3376.85, PRESSURE, &["inHg_60F"]),
     Atom(1.0, ENERGY, &["J", "joule", "joules"]),
     Atom(1e3, ENERGY, &["kJ", "kilojoule"]),
     Atom(1e6, ENERGY, &["MJ", "megajoule"]),
@@ -227,13 +240,26 @@ const ATOMS: &[Atom] = &[
     Atom(3600.0, ENERGY, &["Wh", "watt_hour"]),
     Atom(3.6e6, ENERGY, &["kWh", "kilowatt_hour"]),
     Atom(3.6e9, ENERGY, &["MWh", "megawatt_hour"]),
-    Atom(BTU_IT, ENERGY, &["Btu", "BTU", "btu", "british_thermal_unit"]),
-    Atom(1e5 * BTU_IT, ENERGY, &["therm", "therm_EC"]),
+    Atom(BTU_IT, ENERGY, &["Btu", "BTU", "btu", "british_thermal_unit", "Btu_IT"]),
+    Atom(1_054.350_264_488_889, ENERGY, &["Btu_th"]),
+    Atom(1055.87, ENERGY, &["Btu_mean"]),
+    Atom(1059.67, ENERGY, &["Btu_39F"]),
+    Atom(1054.80, ENERGY, &["Btu_59F"]),
+    Atom(1054.68, ENERGY, &["Btu_60F"]),
+    Atom(1e5 * BTU_IT, ENERGY, &["therm"]),
+    // Directive 80/181/EEC rounds it (as NIST SP 811 prints).
+    Atom(1.055_06e8, ENERGY, &["therm_EC"]),
+    Atom(1.054_804e8, ENERGY, &["therm_US"]),
+    Atom(4.1868, ENERGY, &["calorie_IT", "cal_IT"]),
+    Atom(4.184, ENERGY, &["calorie_th", "cal_th"]),
     Atom(1.0, POWER, &["W", "watt", "watts"]),
     Atom(1e-3, POWER, &["mW", "milliwatt"]),
     Atom(1e3, POWER, &["kW", "kilowatt", "kilowatts"]),
     Atom(1e6, POWER, &["MW", "megawatt"]),
     Atom(1.0, FORCE, &["N", "newton"]),
+    Atom(POUND * GRAVITY, FORCE, &["lbf", "pound_force"]),
+    Atom(POUND * GRAVITY / 16.0, FORCE, &["ozf", "ounce_force"]),
+    Atom(GRAVITY, ACCELERATION, &["standard_gravity"]),
     Atom(1.0, POTENTIAL, &["V", "volt", "volts"]),
     Atom(1e-3, POTENTIAL, &["mV", "millivolt", "millivolts"]),
     Atom(1e-6, POTENTIAL, &["µV", "uV", "μV", "microvolt"]),
