@@ -107,7 +107,7 @@ fn columns_of_liquid() {
                     "p_conventional" => call.agrees(&row, "pressure_conventional"),
                     // What a column as long as the movement of one limb would be.
                     "wrong_if_one_limb" => {
-                        Call::new("liquid_column").from(&row, &[("limb_down", "level_difference")]).agrees(&row, "pressure_conventional")
+                        Call::new("liquid_column").from(&row, &[("limb_down", "level_difference")]).agrees(&row, "pressure_conventional");
                     }
                     other => call.agrees(&row, other),
                 }

@@ -83,7 +83,7 @@ impl Calculation for CycleOfThermostat {
         step!(working, let time_on: "t_{on}" = swing / (heat_output - load), "heat balance");
         step!(working, let time_off: "t_{off}" = swing / load, "heat balance");
         step!(working, let duty: "D" = time_on / (time_on + time_off), "definition");
-        step!(working, let starts: "n" as Frequency in PER_HOUR = (1.0 / (time_on + time_off)).into(), "definition");
+        step!(working, let starts: "n" as Frequency in PER_HOUR = 1.0 / (time_on + time_off), "definition");
         ThermostatCycle { time_on, time_off, duty, starts }
     }
 }
