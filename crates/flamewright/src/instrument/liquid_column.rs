@@ -18,7 +18,7 @@ pub struct ColumnReading {
     #[field("h", MILLIMETRE, -2000.0..=2000.0, usual = -300.0..=600.0)]
     pub level_difference: LevelDifference,
     /// Temperature of the liquid.
-    #[field("t", DEGREE_CELSIUS, 0.0..=40.0, default = 20.0, usual = 2.0..=35.0)]
+    #[field("t", DEGREE_CELSIUS, 0.0..=60.0, default = 20.0, usual = 2.0..=35.0)]
     pub liquid_temperature: ThermodynamicTemperature,
     /// Acceleration of gravity at the place.
     #[field("g", METRE_PER_SECOND_SQUARED, 9.7..=9.9, default = 9.80665, usual = 9.78..=9.84)]
@@ -80,7 +80,7 @@ pub(super) fn column_pressure<W: Working>(
 
 pub(super) const SOURCES: &[Source] = &[
     Source::new("hydrostatics, p = ρ g h", "pressure of a column"),
-    Source::new("Tanaka et al., Metrologia 38 (2001) 301, p. 305", "density of water, 0 to 40 °C"),
+    Source::new("IAPWS SR6-08(2011), liquid water at 0.1 MPa", "density of water"),
     Source::new("NIST SP 811 (2008), Appendix B.8", "conventional water, standard gravity"),
     Source::new("Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331, as fitted in the air module", "density of dry air"),
 ];
@@ -130,7 +130,7 @@ impl Calculation for LiquidColumn {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &ColumnReading, working: &mut W) -> ColumnPressure {
         let density = self.liquid.density_at(input.liquid_temperature);
-        step!(working, let liquid_density: "\\rho" = MassDensity::from_si(density.si()), "Tanaka et al. 2001 for water, else as stated");
+        step!(working, let liquid_density: "\\rho" = MassDensity::from_si(density.si()), "IAPWS SR6-08 for water, else as stated");
         column_pressure(input.level_difference, liquid_density, input.liquid_temperature, input.gravity, input.barometer, working)
     }
 }

@@ -7,25 +7,15 @@
 //! lengths here, and become pressures only in the calculations.
 
 use crate::Error;
+use crate::air::properties::STANDARD_ATMOSPHERE;
 use crate::calculation::{Form, Setting, Settings};
 use crate::math::{sin, sqrt};
 use crate::quantity::types::{MassDensity, TemperatureCoefficient, ThermodynamicTemperature};
 use crate::quantity::{Value, units};
+use crate::water::heating_water;
 
 /// Density of conventional water, kg/m³, exact by convention (NIST SP 811, B.8).
 pub(crate) const CONVENTIONAL_WATER_DENSITY: f64 = 1000.0;
-
-/// Density of air-free water in kg/m³ at a temperature in °C and 101 325 Pa; 0 to 40 °C, NaN outside.
-///
-/// Source: Tanaka et al., *Metrologia* 38 (2001) 301-309 (the CIPM recommended equation, p. 305);
-/// stated uncertainty below 1e-6. The industrial formulation of the water module is 2e-5 coarser at
-/// these temperatures, which is why a gauge does not use it.
-#[inline]
-pub(crate) fn water_density(celsius: f64) -> f64 {
-    let from_maximum = celsius - 3.983_035;
-    let density = 999.974_950 * (1.0 - from_maximum * from_maximum * (celsius + 301.797) / (522_528.9 * (celsius + 69.348_81)));
-    if (0.0..=40.0).contains(&celsius) { density } else { f64::NAN }
-}
 
 /// Density in kg/m³ of a liquid whose density is stated at one temperature, from its cubic expansion
 /// coefficient in 1/K. Both temperatures in the same degrees.
@@ -104,10 +94,10 @@ impl GaugeLiquid {
         })
     }
 
-    /// Density at a temperature; NaN for water outside 0 to 40 °C.
+    /// Density at a temperature, under the atmosphere; NaN for water outside 0 to 110 °C.
     pub(crate) fn density_at(self, temperature: ThermodynamicTemperature) -> MassDensity {
         MassDensity::from_si(match self {
-            Self::Water => water_density(temperature.si() - 273.15),
+            Self::Water => heating_water(STANDARD_ATMOSPHERE, temperature.si()).density,
             Self::Stated { density, at, expansion } => expanded_density(density.si(), at.si(), expansion.si(), temperature.si()),
         })
     }

@@ -15,7 +15,7 @@ mod thermistor_fit;
 mod thermistor_temperature;
 mod thermocouple_temperature;
 mod thermocouple_voltage;
-mod thermostat_cycle;
+mod thermostat_differential;
 mod thermostat_test;
 mod u_gauge;
 
@@ -44,7 +44,7 @@ pub use thermistor_temperature::*;
 pub use thermocouple::{ThermocoupleClass, ThermocoupleType};
 pub use thermocouple_temperature::{Thermocouple, ThermocoupleGrade, ThermocoupleReading, ThermocoupleTemperature};
 pub use thermocouple_voltage::*;
-pub use thermostat_cycle::*;
+pub use thermostat_differential::{ThermostatDifference, ThermostatDifferential, ThermostatReadings};
 pub use thermostat_test::*;
 pub use u_gauge::*;
 

@@ -250,32 +250,25 @@ fn sensors() {
                 let inputs = row.inputs();
                 let list = |name: &str| inputs[name].0.split('/').map(|t| format!("{t} degC")).collect::<Vec<_>>();
                 let field = match output {
-                    "mean_off" => "switch_off",
-                    "mean_on" => "switch_on",
+                    "mean_off" => "cut_out",
+                    "mean_on" => "cut_in",
                     "mean_differential" => "differential",
-                    "s_off" => "switch_off_repeatability",
-                    "u_mean_off_type_A" => "switch_off_uncertainty",
+                    "s_off" => "cut_out_repeatability",
+                    "u_mean_off_type_A" => "cut_out_uncertainty",
                     other => other,
                 };
+                if row.text("kind") == "thermostat_differential" {
+                    Call::new("thermostat_differential")
+                        .from(&row, &[("t_off_rising", "cut_out_temperature"), ("t_on_falling", "cut_in_temperature")])
+                        .agrees(&row, field);
+                }
                 Call::new("thermostat_test")
-                    .list("switch_off", &list("t_off_rising"))
-                    .list("switch_on", &list("t_on_falling"))
+                    .list("cut_outs", &list("t_off_rising"))
+                    .list("cut_ins", &list("t_on_falling"))
                     .agrees(&row, field);
             }
-            "thermostat_cycle_lumped" => {
-                let field = match output {
-                    "t_on" => "time_on",
-                    "t_off" => "time_off",
-                    "starts_per_hour" => "starts",
-                    other => other,
-                };
-                Call::new("thermostat_cycle")
-                    .from(
-                        &row,
-                        &[("C", "heat_capacity"), ("differential", "differential"), ("boiler_output", "heat_output"), ("load", "load")],
-                    )
-                    .agrees(&row, field);
-            }
+            // With `burner_cycling`, which covers them.
+            "thermostat_cycle_lumped" => {}
             other => panic!("{}: {other}", row.place),
         }
     }
@@ -335,20 +328,13 @@ fn slips_are_refused_in_words() {
     refused(Call::new("absolute_pressure").fixed("gauge_pressure", "-1050 mbar").fixed("barometer", "1013 mbar"), "below the atmosphere");
     // A temperature for a difference.
     refused(
-        Call::new("thermostat_cycle")
-            .fixed("heat_capacity", "120 kJ/K")
-            .fixed("differential", "8 degC")
-            .fixed("heat_output", "20 kW")
-            .fixed("load", "6 kW"),
+        Call::new("thermistor_check")
+            .fixed("curve", "beta")
+            .fixed("reference_resistance", "10 kohm")
+            .fixed("beta", "3977 K")
+            .fixed("temperature", "60 degC")
+            .fixed("temperature_tolerance", "2 degC"),
         "difference",
-    );
-    refused(
-        Call::new("thermostat_cycle")
-            .fixed("heat_capacity", "120 kJ/K")
-            .fixed("differential", "8 K")
-            .fixed("heat_output", "6 kW")
-            .fixed("load", "6 kW"),
-        "never stops",
     );
     // Sensors: broken, shorted, wrong type, no liquid density.
     refused(Call::new("platinum_temperature").fixed("resistance", "10 ohm").fixed("resistance_at_zero", "100 ohm"), "short circuit");
@@ -376,8 +362,8 @@ fn slips_are_refused_in_words() {
             .fixed("resistance", "5 kohm"),
         "fall",
     );
-    refused(Call::new("thermostat_test").list("switch_off", &["74 degC".to_string()]).list("switch_on", &["82 degC".to_string()]), "lags");
-    refused(Call::new("thermostat_test").list("switch_off", &[]).list("switch_on", &["82 degC".to_string()]), "at least one reading");
+    refused(Call::new("thermostat_test").list("cut_outs", &["74 degC".to_string()]).list("cut_ins", &["82 degC".to_string()]), "lags");
+    refused(Call::new("thermostat_test").list("cut_outs", &[]).list("cut_ins", &["82 degC".to_string()]), "at least one reading");
     refused(Call::new("flame_supervision_voltage").fixed("open_circuit_voltage", "12 mV").fixed("loaded_voltage", "25 mV"), "exchanged");
     refused(Call::new("analyser_reading").fixed("reading", "4100 ppm").fixed("range_high", "4000 ppm"), "above the measuring range");
     refused(
@@ -464,9 +450,9 @@ fn notices_accompany_doubtful_readings() {
     assert_eq!(codes(sensor("2.49 kohm")), Vec::<&str>::new());
     assert_eq!(codes(sensor("2.7 kohm")), ["OUTSIDE_BAND"]);
     let drifting = Call::new("thermostat_test")
-        .list("switch_off", &["80 degC", "80.6 degC", "80.9 degC", "81.5 degC"].map(String::from))
-        .list("switch_on", &["74 degC", "74.1 degC", "74 degC", "74.1 degC"].map(String::from));
-    assert!((drifting.si("switch_off_drift") - 0.48).abs() < 1e-9);
+        .list("cut_outs", &["80 degC", "80.6 degC", "80.9 degC", "81.5 degC"].map(String::from))
+        .list("cut_ins", &["74 degC", "74.1 degC", "74 degC", "74.1 degC"].map(String::from));
+    assert!((drifting.si("cut_out_drift") - 0.48).abs() < 1e-9);
     assert_eq!(codes(drifting), ["DRIFTING"]);
 }
 

@@ -20,7 +20,7 @@ pub struct UGaugeReading {
     #[field("h_2", MILLIMETRE, -1000.0..=1000.0, usual = -150.0..=300.0)]
     pub limb_up: LimbMovement,
     /// Temperature of the liquid.
-    #[field("t", DEGREE_CELSIUS, 0.0..=40.0, default = 20.0, usual = 2.0..=35.0)]
+    #[field("t", DEGREE_CELSIUS, 0.0..=60.0, default = 20.0, usual = 2.0..=35.0)]
     pub liquid_temperature: ThermodynamicTemperature,
     /// Acceleration of gravity at the place.
     #[field("g", METRE_PER_SECOND_SQUARED, 9.7..=9.9, default = 9.80665, usual = 9.78..=9.84)]
@@ -75,7 +75,7 @@ impl Calculation for UGauge {
         let (limb_down, limb_up): (Length, Length) = (input.limb_down.plain(), input.limb_up.plain());
         step!(working, let level_difference: "h" in MILLIMETRE = limb_down + limb_up, "geometry of a U-gauge");
         let density = self.liquid.density_at(input.liquid_temperature);
-        step!(working, let liquid_density: "\\rho" = MassDensity::from_si(density.si()), "Tanaka et al. 2001 for water, else as stated");
+        step!(working, let liquid_density: "\\rho" = MassDensity::from_si(density.si()), "IAPWS SR6-08 for water, else as stated");
         let difference = LevelDifference::new(level_difference);
         column_pressure(difference, liquid_density, input.liquid_temperature, input.gravity, input.barometer, working)
     }

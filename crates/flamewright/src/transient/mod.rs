@@ -10,12 +10,8 @@ pub(crate) mod thermostat;
 mod block_cool_down;
 mod burner_cycling;
 mod cool_down;
-mod thermostat_test;
 
 pub use block_cool_down::{BlockCoolDown, BlockCoolDownResult, BlockCoolDownState};
 pub use burner_cycling::{BurnerCycling, BurnerCyclingResult, BurnerCyclingState};
 pub use cool_down::{CoolDown, CoolDownResult, CoolDownState, NamedThreshold, Threshold, Watched};
 pub use plant::{FurtherCircuit, Layout, NamedCircuit, Opening, Plant};
-pub use thermostat_test::{
-    RepeatTestResult, RepeatTestState, ThermostatDifference, ThermostatDifferential, ThermostatReadings, ThermostatRepeatTest,
-};
