@@ -36,6 +36,7 @@ pub mod flue;
 pub mod fuel;
 pub mod instrument;
 pub mod material;
+pub mod meter;
 pub mod pipe;
 pub mod supply;
 pub mod system;

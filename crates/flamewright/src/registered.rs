@@ -7,6 +7,13 @@ macro_rules! for_each_calculation {
         $then! {
             $crate::fuel::FuelProperties,
             $crate::fuel::GasPropertiesOf,
+            $crate::meter::AtmosphericPressure,
+            $crate::meter::GasRate,
+            $crate::meter::GasRateUncertainty,
+            $crate::meter::GasRateTestTime,
+            $crate::meter::GasEnergy,
+            $crate::meter::MeteringReferenceChange,
+            $crate::meter::WobbeIndexOf,
             $crate::water::LiquidWater,
             $crate::transient::CoolDown,
             $crate::supply::InstallationVolume,
