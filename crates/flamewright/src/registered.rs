@@ -57,6 +57,9 @@ macro_rules! for_each_calculation {
             $crate::instrument::ThermostatDifferential,
             $crate::instrument::ThermostatTest,
             $crate::instrument::UGauge,
+            $crate::pipe::PipeTemperatureDrop,
+            $crate::pipe::PipeCoolDown,
+            $crate::pipe::CriticalRadius,
         }
     };
 }
