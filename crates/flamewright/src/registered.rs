@@ -16,6 +16,7 @@ macro_rules! for_each_calculation {
             $crate::meter::WobbeIndexOf,
             $crate::water::LiquidWater,
             $crate::transient::CoolDown,
+            $crate::transient::PumpOverrun,
             $crate::supply::InstallationVolume,
             $crate::supply::TightnessTest,
             $crate::supply::TightnessPlan,

@@ -10,8 +10,10 @@ pub(crate) mod thermostat;
 mod block_cool_down;
 mod burner_cycling;
 mod cool_down;
+mod overrun;
 
 pub use block_cool_down::{BlockCoolDown, BlockCoolDownResult, BlockCoolDownState};
 pub use burner_cycling::{BurnerCycling, BurnerCyclingResult, BurnerCyclingState};
 pub use cool_down::{CoolDown, CoolDownResult, CoolDownState, NamedThreshold, Threshold, Watched};
-pub use plant::{FurtherCircuit, Layout, NamedCircuit, Opening, Plant};
+pub use overrun::{OverrunResult, OverrunState, PumpOverrun};
+pub use plant::{FiredPlant, FurtherCircuit, Layout, NamedCircuit, Opening, Plant, Turndown};
