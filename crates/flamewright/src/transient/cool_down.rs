@@ -1,9 +1,7 @@
 //! The calculation `cool_down`: how long until a hot block is cool enough, and where its heat goes.
 
 use super::network::Point;
-use super::plant::{
-    CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, RETURN_CELLS, State, plant_record, plant_rules,
-};
+use super::plant::{CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, RETURN_CELLS, State, plant_record, plant_rules};
 use super::run::{Bounds, Mark, Then, Trace, What, run};
 use super::solver::Direction;
 use super::thermostat::Controls;
@@ -144,7 +142,7 @@ pub enum Watched {
     ReturnEnd,
 }
 
-const WATCHED: &[(&str, Watched)] = &[
+pub(crate) const WATCHED: &[(&str, Watched)] = &[
     ("block", Watched::Block),
     ("metal", Watched::Metal),
     ("flow_end", Watched::FlowEnd),
@@ -152,9 +150,16 @@ const WATCHED: &[(&str, Watched)] = &[
     ("return_end", Watched::ReturnEnd),
 ];
 
+pub(crate) const WATCHED_SETTING: Setting = Setting {
+    name: "watched",
+    doc: "The point whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter, or the end of the return pipe.",
+    form: Form::Choice(&["block", "metal", "flow_end", "emitter", "return_end"]),
+    default: Some("block"),
+};
+
 impl Watched {
     /// The point of the network, where the plant has it.
-    fn point(self, plant: &Plant) -> Option<Point> {
+    pub(crate) fn point(self, plant: &Plant) -> Option<Point> {
         let (flow, emits, back) = (plant.flow_length.si() > 0.0, plant.emitter_output.si() > 0.0, plant.return_length.si() > 0.0);
         let part = |number: usize| Some(Point::PartEnd { circuit: 0, part: number });
         match self {
@@ -198,12 +203,7 @@ impl Context for CoolDown {
             form: Form::Choice(&["running", "stopped"]),
             default: Some("running"),
         },
-        Setting {
-            name: "watched",
-            doc: "The point whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter, or the end of the return pipe.",
-            form: Form::Choice(&["block", "metal", "flow_end", "emitter", "return_end"]),
-            default: Some("block"),
-        },
+        WATCHED_SETTING,
         THRESHOLDS,
     ];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {

@@ -237,20 +237,13 @@ impl Calculation for PumpOverrun {
 #[cfg(test)]
 mod tests {
     use super::super::cool_down::tests::{bypass, radiator};
-    use super::super::plant::Opening;
+    use super::super::plant::{Opening, with_plant};
     use super::*;
     use crate::record::Record;
 
     fn overrun(at: f64) -> OverrunState {
-        let bypass = bypass();
-        let values = bypass.to_array();
-        // The plant's fields stand in front in both records.
-        let plant = Plant::of(&bypass);
-        let shared = plant.to_array().len();
-        OverrunState {
-            overrun_temperature: ThermodynamicTemperature::from_si(at + 273.15),
-            ..OverrunState::from_fn(|i| if i < shared { values[i] } else { OverrunState::FIELDS[i].default })
-        }
+        let rest = OverrunState { overrun_temperature: ThermodynamicTemperature::from_si(at + 273.15), ..OverrunState::unset() };
+        with_plant(&bypass(), &rest)
     }
 
     #[test]

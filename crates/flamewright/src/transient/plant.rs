@@ -582,3 +582,10 @@ impl Plant {
         Some(Laid { model, parts })
     }
 }
+
+/// One record with the plant's fields taken from another: they stand in front in both.
+#[cfg(test)]
+pub(crate) fn with_plant<A: Record, B: Record>(plant: &A, rest: &B) -> B {
+    let (from, to) = (plant.to_array(), rest.to_array());
+    B::from_fn(|i| if i < Plant::FIELDS.len() { from.as_ref()[i] } else { to.as_ref()[i] })
+}
