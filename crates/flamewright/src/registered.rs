@@ -64,6 +64,13 @@ macro_rules! for_each_calculation {
             $crate::pipe::PipeTemperatureDrop,
             $crate::pipe::PipeCoolDown,
             $crate::pipe::CriticalRadius,
+            $crate::air::OpeningFlow,
+            $crate::air::OpeningSize,
+            $crate::air::VentilationNeed,
+            $crate::air::RoomConcentration,
+            $crate::air::NaturalDraught,
+            $crate::air::FlueFlow,
+            $crate::air::ChimneyDraught,
         }
     };
 }
