@@ -15,6 +15,8 @@ macro_rules! for_each_calculation {
             $crate::meter::MeteringReferenceChange,
             $crate::meter::WobbeIndexOf,
             $crate::water::LiquidWater,
+            $crate::air::DryAirState,
+            $crate::air::HumidAirState,
             $crate::convection::FrictionFactor,
             $crate::pipe::PipeHeatLoss,
             $crate::pipe::PipeTemperatureDrop,
