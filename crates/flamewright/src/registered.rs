@@ -27,6 +27,8 @@ macro_rules! for_each_calculation {
             $crate::transient::Overshoot,
             $crate::transient::WarmUp,
             $crate::transient::CircuitCycling,
+            $crate::transient::CoolDownFit,
+            $crate::transient::TouchWait,
             $crate::supply::InstallationVolume,
             $crate::supply::TightnessTest,
             $crate::supply::TightnessPlan,
