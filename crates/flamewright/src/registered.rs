@@ -5,6 +5,18 @@
 macro_rules! for_each_calculation {
     ($then:ident) => {
         $then! {
+            $crate::combustion::CombustionAirFlow,
+            $crate::combustion::CombustionProducts,
+            $crate::combustion::FlameTemperature,
+            $crate::combustion::GasEnthalpy,
+            $crate::combustion::SaturatedWater,
+            $crate::flue::CarbonMonoxide,
+            $crate::flue::FlueAnalysis,
+            $crate::flue::FlueEmissions,
+            $crate::flue::MassConcentration,
+            $crate::flue::SiegertConstantsOf,
+            $crate::flue::SiegertFlueLoss,
+            $crate::flue::VolumeFraction,
             $crate::fuel::FuelProperties,
             $crate::fuel::GasPropertiesOf,
             $crate::meter::AtmosphericPressure,
