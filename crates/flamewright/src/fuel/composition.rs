@@ -6,7 +6,7 @@ use alloc::string::{String, ToString};
 use super::component::{COMPONENT_COUNT, COMPONENTS, Component, component_names, component_position};
 use super::edition::{Edition, blend, column_shares};
 use super::fuel::Elements;
-use super::iso6976::{MixtureColumns, TABLE_PRESSURE};
+use super::iso6976::{MeteredGas, MixtureColumns, TABLE_PRESSURE};
 use crate::quantity::ReferenceConditions;
 
 /// What the amounts in a composition are shares of.
@@ -193,6 +193,12 @@ impl Composition {
     #[must_use]
     pub fn heat_capacity(&self) -> [f64; 2] {
         [0, 1].map(|i| COMPONENTS.iter().zip(&self.fractions).map(|(c, x)| c.heat_capacity[i] * x).sum())
+    }
+
+    /// The gas as a meter at these reference conditions needs it, by ISO 6976:2016.
+    pub(crate) fn metered(&self, reference: &ReferenceConditions) -> Result<MeteredGas, Error> {
+        let edition = Edition::Iso6976Of2016;
+        Ok(MeteredGas::new(edition, &self.columns(edition)?, reference))
     }
 
     /// The sums of ISO 6976 at every column of its tables.

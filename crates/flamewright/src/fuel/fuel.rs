@@ -278,6 +278,10 @@ impl Fuel {
             return Ok(Self::from_analysis(fuel.name, fuel.state, &fuel.analysis, fuel.gross_calorific_value));
         }
         if !text.contains(['%', '=', '.', ',', ';']) && super::component_position(text).is_none() {
+            if ["gas", "naturalgas", "erdgas", "lpg", "towngas", "biogas"].contains(&wanted.as_str()) {
+                let why = "such gases differ from place to place: state the composition, or take a test gas such as G20 (methane) or G31 (propane)";
+                return Err(Error::bad_setting(SETTING, text, why));
+            }
             let gases = TEST_GASES.iter().map(|gas| gas.letters);
             let fuels = TYPICAL_FUELS.iter().map(|fuel| fuel.name);
             return Err(Error::unknown_name(SETTING, text, gases.chain(fuels).chain(component_names())));

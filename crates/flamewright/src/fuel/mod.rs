@@ -13,5 +13,6 @@ pub use component::{COMPONENT_COUNT, COMPONENTS, Component, component_names, com
 pub use composition::{AmountBasis, Composition, Normalisation, SUM_TOLERANCE};
 pub use edition::{Edition, TABLE_TEMPERATURES};
 pub use fuel::{Elements, Fuel, FuelState, TYPICAL_FUELS, TypicalFuel, UltimateAnalysis, WATER_VAPORISATION_25C};
+pub(crate) use iso6976::MeteredGas;
 pub use properties::{FuelProperties, FuelReference, GasAnalysis, GasProperties, GasPropertiesOf};
 pub use test_gas::{TEST_GASES, TestGas};

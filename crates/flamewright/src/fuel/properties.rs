@@ -3,9 +3,9 @@
 
 use super::composition::{Normalisation, SUM_TOLERANCE};
 use super::edition::{Edition, column_shares};
-use super::fuel::{Fuel, FuelState};
-use super::iso6976::{MixtureColumns, Sums, TABLE_PRESSURE, Weights, air_compression_factor};
-use super::{COMPONENT_COUNT, component_position};
+use super::fuel::{Elements, Fuel, FuelState};
+use super::iso6976::{MixtureColumns, Sums, TABLE_PRESSURE, TableUncertainty, Weights, air_compression_factor};
+use super::{COMPONENT_COUNT, COMPONENTS, component_position};
 use crate::calculation::{Calculation, Column, Context, Form, Info, Raised, Rule, Setting, Settings, Source, Table};
 use crate::error::Error;
 use crate::math;
@@ -266,6 +266,7 @@ pub struct GasPropertiesOf {
     reference: ReferenceConditions,
     normalisation: Normalisation,
     weights: Weights<24>,
+    positions: [usize; 24],
 }
 
 impl GasPropertiesOf {
@@ -281,7 +282,7 @@ impl GasPropertiesOf {
         }
         // Every name is a component's: a test walks them.
         let positions = ANALYSED.map(|name| component_position(name).unwrap_or(COMPONENT_COUNT));
-        Ok(Self { edition, reference, normalisation, weights: Weights::new(edition, &reference, positions) })
+        Ok(Self { edition, reference, normalisation, weights: Weights::new(edition, &reference, positions), positions })
     }
 }
 
@@ -342,6 +343,19 @@ impl Calculation for GasPropertiesOf {
         }
         properties(self.edition, &self.weights.sums(&fractions), &self.reference, working)
     }
+
+    fn tables(&self, input: &GasAnalysis) -> Vec<Table> {
+        let mut fractions = [0.0; COMPONENT_COUNT];
+        let mut elements = Elements::default();
+        for (fraction, position) in input.fractions().iter().zip(self.positions) {
+            if let (Some(place), Some(component)) = (fractions.get_mut(position), COMPONENTS.get(position)) {
+                *place = *fraction;
+                elements.add(&component.elements(), *fraction);
+            }
+        }
+        let sums = self.weights.sums(&input.fractions());
+        Vec::from([TableUncertainty::new(self.edition, &fractions, &elements, &sums, &self.reference).table()])
+    }
 }
 
 impl GasAnalysis {
@@ -363,6 +377,17 @@ pub struct FuelReference {
     /// Absolute pressure at which the volume of a gas is taken.
     #[field("p_2", KILOPASCAL, 60.0..=120.0, default = 101.325, usual = 90.0..=110.0)]
     pub metering_pressure: AbsolutePressure,
+}
+
+impl FuelReference {
+    #[inline(always)]
+    fn reference(&self) -> ReferenceConditions {
+        ReferenceConditions {
+            combustion_temperature: self.combustion_temperature.si(),
+            metering_temperature: self.metering_temperature.si(),
+            metering_pressure: self.metering_pressure.si(),
+        }
+    }
 }
 
 /// Properties of a fuel by name or composition.
@@ -410,11 +435,7 @@ impl Calculation for FuelProperties {
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &FuelReference, working: &mut W) -> GasProperties {
-        let reference = ReferenceConditions {
-            combustion_temperature: input.combustion_temperature.si(),
-            metering_temperature: input.metering_temperature.si(),
-            metering_pressure: input.metering_pressure.si(),
-        };
+        let reference = input.reference();
         if let Some((edition, columns)) = &self.gas {
             return properties(*edition, &columns.sums(&reference), &reference, working);
         }
@@ -429,7 +450,7 @@ impl Calculation for FuelProperties {
         }
     }
 
-    fn tables(&self, _: &FuelReference) -> Vec<Table> {
+    fn tables(&self, input: &FuelReference) -> Vec<Table> {
         let e = &self.fuel.elements;
         let names = ["carbon", "hydrogen", "oxygen", "nitrogen", "sulphur", "helium", "argon"];
         let values = [e.carbon, e.hydrogen, e.oxygen, e.nitrogen, e.sulphur, e.helium, e.argon];
@@ -442,6 +463,11 @@ impl Calculation for FuelProperties {
             Vec::from([Table { name: "elements", row_names: names.map(ToString::to_string).to_vec(), columns: Vec::from([column]) }]);
         if let Some(composition) = &self.fuel.composition {
             let parts: Vec<_> = composition.parts().collect();
+            if let Some((edition, columns)) = &self.gas {
+                let reference = input.reference();
+                let sums = columns.sums(&reference);
+                tables.push(TableUncertainty::new(*edition, composition.fractions(), e, &sums, &reference).table());
+            }
             tables.push(Table {
                 name: "composition",
                 row_names: parts.iter().map(|(component, _)| component.name.to_string()).collect(),

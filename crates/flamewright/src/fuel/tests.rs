@@ -6,10 +6,11 @@ use flamewright_reference::{Row, rows};
 use super::edition::{blend, column_shares};
 use super::*;
 use crate::calculation::Calculation;
-use crate::catalogue::{Bare, Outcome, evaluate};
+use crate::catalogue::{Bare, Outcome, erase, evaluate};
 use crate::node::Node;
 use crate::quantity::ReferenceConditions;
 use crate::record::Record;
+use crate::uncertainty::{Covariance, first_order};
 
 #[track_caller]
 fn close(got: f64, wanted: f64, tolerance: f64, what: &str) {
@@ -390,6 +391,7 @@ fn bad_fuels_are_refused_with_a_reason() {
         ("CH4 90, N2 10", "write per cent with the % sign"),
         ("metane=1", "did you mean \"methane\"?"),
         ("metane", "did you mean \"methane\"?"),
+        ("natural gas", "differ from place to place"),
         ("G2O", "did you mean \"G20\"?"),
         ("CH4=1.1 N2=-0.1", "N2: the amount is -0.1"),
         ("CH4=NaN", "write \"CH4 92.5 %"),
@@ -514,4 +516,94 @@ fn the_working_of_a_gas_is_shown() {
     let wobbe = steps.last().unwrap();
     assert_eq!((steps.len(), wobbe.name()), (13, "net_wobbe"));
     close(wobbe.value() / 1e6, 43.229508, 1e-6, "net Wobbe index");
+}
+
+/// Annex D of ISO 6976:2016 (read as transcribed in a public repository's test module): composition
+/// with standard uncertainties, correlations as the lower triangle, and published uncertainties.
+fn annex_d(fractions: &[(&str, f64, f64)], correlations: &[&[f64]], reference: &str, published: &[(&str, f64)]) {
+    let gas =
+        GasPropertiesOf::new(Edition::Iso6976Of2016, ReferenceConditions::named("reference", reference).unwrap(), Normalisation::Refuse)
+            .unwrap();
+    let place = |name: &str| GasAnalysis::FIELDS.iter().position(|f| f.name == name).unwrap();
+    let mut input = GasAnalysis::unset().to_array();
+    let mut standard = [0.0; 24];
+    for (name, fraction, uncertainty) in fractions {
+        input[place(name)] = *fraction;
+        standard[place(name)] = *uncertainty;
+    }
+    let mut covariance = Covariance::independent(&standard);
+    for (i, row) in correlations.iter().enumerate() {
+        for (j, r) in row.iter().enumerate() {
+            covariance.correlate(place(fractions[i].0), place(fractions[j].0), *r).unwrap();
+        }
+    }
+    let tables = gas.tables(&GasAnalysis::from_slice(&input));
+    let prepared = erase(gas);
+    let from_composition = first_order(&*prepared, &input, &covariance);
+    for (name, wanted) in published {
+        let j = GasProperties::FIELDS.iter().position(|f| f.name == *name).unwrap();
+        let row = tables[0].row_names.iter().position(|n| n == name).unwrap();
+        let from_tables = tables[0].columns[0].values[row] * from_composition.outputs[j];
+        let variance = from_composition.covariance.get(j, j) + from_tables * from_tables;
+        let unit = GasProperties::FIELDS[j].unit.factor;
+        close(variance.sqrt() / unit, *wanted, 1.5e-6_f64.max(2e-4 * wanted), &std::format!("{name} at {reference}"));
+    }
+}
+
+#[test]
+fn uncertainties_agree_with_annex_d_example_1() {
+    let fractions = [
+        ("methane", 0.933_212, 0.000_346),
+        ("ethane", 0.025_656, 0.000_243),
+        ("propane", 0.015_368, 0.000_148),
+        ("nitrogen", 0.010_350, 0.000_195),
+        ("carbon_dioxide", 0.015_414, 0.000_111),
+    ];
+    annex_d(
+        &fractions,
+        &[],
+        "15/15",
+        &[("gross_molar_calorific_value", 0.615_609_872), ("gross_mass_calorific_value", 0.024_301), ("gross_calorific_value", 0.026_267)],
+    );
+}
+
+#[test]
+fn uncertainties_agree_with_annex_d_example_3_with_and_without_correlations() {
+    let fractions = [
+        ("methane", 0.922_393, 0.000_348),
+        ("ethane", 0.025_358, 0.000_247),
+        ("propane", 0.015_190, 0.000_149),
+        ("n_butane", 0.000_523, 0.000_018),
+        ("isobutane", 0.001_512, 0.000_027),
+        ("n_pentane", 0.002_846, 0.000_007),
+        ("isopentane", 0.002_832, 0.000_009),
+        ("neopentane", 0.001_015, 0.000_004),
+        ("n_hexane", 0.002_865, 0.000_008),
+        ("nitrogen", 0.010_230, 0.000_195),
+        ("carbon_dioxide", 0.015_236, 0.000_112),
+    ];
+    #[rustfmt::skip]
+    let correlations: [&[f64]; 11] = [
+        &[],
+        &[-0.657_246],
+        &[-0.377_458, -0.035_617],
+        &[-0.041_205, -0.007_450, -0.004_442],
+        &[-0.056_924, -0.013_720, -0.007_810, -0.000_824],
+        &[0.099_228, -0.085_690, -0.039_877, -0.000_592, 0.002_803],
+        &[0.061_961, -0.063_295, -0.029_677, -0.000_551, 0.001_827, 0.079_557],
+        &[0.064_295, -0.054_908, -0.025_538, -0.000_372, 0.001_811, 0.071_180, 0.051_085],
+        &[0.080_202, -0.074_061, -0.034_574, -0.000_567, 0.002_303, 0.094_670, 0.067_927, 0.060_788],
+        &[-0.512_347, -0.030_668, -0.024_994, -0.005_703, -0.010_740, -0.072_794, -0.053_627, -0.046_653, -0.062_845],
+        &[-0.265_664, -0.038_371, -0.023_925, -0.003_373, -0.005_392, -0.014_019, -0.010_845, -0.008_952, -0.012_357, -0.028_699],
+    ];
+    let names = ["gross_calorific_value", "net_calorific_value", "density", "relative_density", "gross_wobbe_index", "net_wobbe_index"];
+    for (reference, correlated, published) in [
+        ("15/15", false, [0.026_917, 0.024_757, 0.000_586, 0.000_478, 0.021_588, 0.020_151]),
+        ("15/15", true, [0.016_316, 0.015_305, 0.000_277, 0.000_226, 0.019_823, 0.018_498]),
+        ("25/0", false, [0.028_425, 0.026_164, 0.000_619, 0.000_479, 0.022_783, 0.021_278]),
+        ("25/0", true, [0.017_241, 0.016_181, 0.000_293, 0.000_227, 0.020_914, 0.019_528]),
+    ] {
+        let published: std::vec::Vec<(&str, f64)> = names.into_iter().zip(published).collect();
+        annex_d(&fractions, if correlated { &correlations } else { &[] }, reference, &published);
+    }
 }

@@ -39,7 +39,7 @@ impl AltitudeRule {
 
 /// Where the pressure is wanted.
 #[record]
-pub struct Altitude {
+pub struct SiteAltitude {
     /// Height above mean sea level.
     #[field("h", METRE, -500.0..=5000.0, usual = -5.0..=2500.0)]
     pub altitude: Length,
@@ -47,7 +47,7 @@ pub struct Altitude {
 
 /// Atmospheric pressure by the rules that stand in for a barometer.
 #[record]
-pub struct Atmosphere {
+pub struct SitePressure {
     /// Pressure of the standard atmosphere.
     #[field("p_b", MILLIBAR)]
     pub standard_pressure: AbsolutePressure,
@@ -73,8 +73,8 @@ pub(super) const SI_1996_439: &str =
     "Gas (Calculation of Thermal Energy) Regulations 1996 (SI 1996/439), Schedule Part I, read in a public text copy";
 
 impl Calculation for AtmosphericPressure {
-    type Input = Altitude;
-    type Output = Atmosphere;
+    type Input = SiteAltitude;
+    type Output = SitePressure;
     const INFO: Info = Info {
         name: "atmospheric_pressure",
         title: "Atmospheric pressure from altitude",
@@ -87,14 +87,14 @@ impl Calculation for AtmosphericPressure {
     const RULES: &'static [Rule] = &[];
 
     #[inline(always)]
-    fn compute<W: Working>(&self, input: &Altitude, working: &mut W) -> Atmosphere {
+    fn compute<W: Working>(&self, input: &SiteAltitude, working: &mut W) -> SitePressure {
         let altitude = input.altitude.si();
         let on_table = if altitude >= 0.0 { altitude } else { f64::NAN };
         let sea_level = Pressure::from_si(standard_atmosphere(0.0));
         step!(working, let standard_pressure: "p_b" in MILLIBAR = Pressure::from_si(standard_atmosphere(altitude)), ISO_2533);
         step!(working, let uk_deduction: "A" in MILLIBAR = Pressure::from_si(uk_deduction(on_table)), SI_1996_439);
         step!(working, let uk_pressure: "p_{UK}" in MILLIBAR = sea_level - uk_deduction, SI_1996_439);
-        Atmosphere {
+        SitePressure {
             standard_pressure: AbsolutePressure::new(standard_pressure),
             uk_deduction,
             uk_band_deduction: Pressure::from_si(super::conversion::uk_deduction(uk_band(on_table))),
@@ -108,8 +108,8 @@ mod tests {
     use super::*;
     use crate::supply::trade::{Inputs, check};
 
-    fn at(inputs: &Inputs) -> Atmosphere {
-        AtmosphericPressure.evaluate(&Altitude { altitude: Length::from_si(inputs.si("h")) }).unwrap().output
+    fn at(inputs: &Inputs) -> SitePressure {
+        AtmosphericPressure.evaluate(&SiteAltitude { altitude: Length::from_si(inputs.si("h")) }).unwrap().output
     }
 
     #[test]
@@ -125,7 +125,7 @@ mod tests {
         for (altitude, edge) in [(0.0, 0.0), (0.1, 2.5), (2.5, 2.5), (2.6, 5.0), (100.0, 100.0), (101.0, 102.5)] {
             assert!((uk_band(altitude) - edge).abs() < 1e-9, "{altitude}");
         }
-        let below = AtmosphericPressure.evaluate(&Altitude { altitude: Length::from_si(-3.0) }).unwrap().output;
+        let below = AtmosphericPressure.evaluate(&SiteAltitude { altitude: Length::from_si(-3.0) }).unwrap().output;
         assert!(below.uk_pressure.si().is_nan() && below.standard_pressure.si() > 101_325.0);
     }
 }

@@ -4,13 +4,17 @@ use crate::math;
 /// Pressure of the standard atmosphere at a geopotential altitude in m, Pa: ISO 2533:1975,
 /// troposphere formula (constants from memory).
 pub(super) fn standard_atmosphere(altitude: f64) -> f64 {
-    const SEA_LEVEL_PRESSURE: f64 = 101_325.0;
+    101_325.0 * standard_pressure_ratio(altitude)
+}
+
+/// The same over the pressure at sea level.
+pub(crate) fn standard_pressure_ratio(altitude: f64) -> f64 {
     const SEA_LEVEL_TEMPERATURE: f64 = 288.15;
     const LAPSE: f64 = 6.5e-3;
     const SPECIFIC_GAS_CONSTANT: f64 = 287.052_87;
     const GRAVITY: f64 = 9.806_65;
     let relative_temperature = 1.0 - LAPSE * altitude / SEA_LEVEL_TEMPERATURE;
-    SEA_LEVEL_PRESSURE * math::pow(relative_temperature, GRAVITY / (SPECIFIC_GAS_CONSTANT * LAPSE))
+    math::pow(relative_temperature, GRAVITY / (SPECIFIC_GAS_CONSTANT * LAPSE))
 }
 
 /// What UK billing law takes off the sea-level pressure of 1013.25 mbar at an altitude in m, Pa.

@@ -4,8 +4,9 @@ use super::atmosphere::{AltitudeRule, ISO_2533, SI_1996_439};
 use super::{CAUTION_BASIS, CAUTION_COMPETENCE};
 use crate::calculation::{Calculation, Context, Form, Info, Raised, Rule, Setting, Settings, Source};
 use crate::error::Error;
+use crate::fuel::{Fuel, MeteredGas};
 use crate::quantity::types::{Length, Power, Pressure, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
-use crate::quantity::units::{CUBIC_METRE, CUBIC_METRE_PER_HOUR, KILOWATT};
+use crate::quantity::units::{CUBIC_METRE, CUBIC_METRE_PER_HOUR, KILOWATT, MILLIBAR};
 use crate::quantity::{
     AbsolutePressure, AtMeter, AtReference, CalorificValue, GasFlow, GasVolume, GaugePressure, Gross, HeatInput, Net, ReferenceConditions,
     Value,
@@ -54,7 +55,7 @@ pub struct GasRateReading {
     #[field("h", METRE, -500.0..=4000.0, usual = -5.0..=2500.0, absent = "not stated")]
     pub altitude: Length,
     /// Compression factor of the gas at reference conditions over that in the meter.
-    #[field("Z_{ref}/Z", ONE, 0.9..=1.1, default = 1.0, usual = 0.99..=1.01)]
+    #[field("Z_{ref}/Z", ONE, 0.9..=1.1, usual = 0.99..=1.01, absent = "that of the fuel if it is named, else 1")]
     pub compression_ratio: Ratio,
     /// Gross calorific value at the reference conditions.
     #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, usual = 10.0..=140.0, absent = "not stated")]
@@ -157,7 +158,7 @@ impl IndexUnit {
 }
 
 /// Gas rate from a timed test at the meter.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct GasRate {
     /// Conditions at which the calorific values are stated and to which the rate is converted.
     pub reference: ReferenceConditions,
@@ -167,6 +168,39 @@ pub struct GasRate {
     pub altitude_rule: AltitudeRule,
     /// Whether the meter is known to run above 100 mbar.
     pub medium_pressure: bool,
+    fuel: Option<MeteredGas>,
+}
+
+impl GasRate {
+    /// The same with a gas of known composition: it gives the compression factor, a calorific value
+    /// that is not stated, and the other one from the one that is.
+    ///
+    /// # Errors
+    /// If the fuel is no gas, or the tables of ISO 6976 do not reach the reference conditions.
+    pub fn with_fuel(mut self, fuel: &Fuel) -> Result<Self, Error> {
+        let gas = match &fuel.composition {
+            Some(composition) => composition.metered(&self.reference)?,
+            None => return Err(Error::bad_setting("fuel", &fuel.name, "a liquid or solid does not pass a gas meter")),
+        };
+        if gas.gross_calorific_value.is_nan() {
+            let why = "with a fuel the tables of ISO 6976 must reach the reference conditions: 0 °C to 25 °C for combustion, 0 °C to 20 °C for metering";
+            return Err(Error::bad_setting("reference", "", why));
+        }
+        self.fuel = Some(gas);
+        Ok(self)
+    }
+
+    /// Gross and net calorific value taken, J/m³: as stated, else from the other by the ratio of the
+    /// fuel, else of the fuel.
+    #[inline(always)]
+    fn calorific_values(&self, input: &GasRateReading) -> (f64, f64) {
+        let (gross, net) = (input.gross_calorific_value.si(), input.net_calorific_value.si());
+        let (fuel_gross, fuel_net) = match &self.fuel {
+            Some(gas) => (gas.gross_calorific_value, gas.net_calorific_value),
+            None => (f64::NAN, f64::NAN),
+        };
+        (or(gross, or(net * (fuel_gross / fuel_net), fuel_gross)), or(net, or(gross * (fuel_net / fuel_gross), fuel_net)))
+    }
 }
 
 impl Default for GasRate {
@@ -176,6 +210,7 @@ impl Default for GasRate {
             index_unit: None,
             altitude_rule: AltitudeRule::StandardAtmosphere,
             medium_pressure: false,
+            fuel: None,
         }
     }
 }
@@ -205,10 +240,17 @@ impl Context for GasRate {
             form: Form::Flag,
             default: Some("false"),
         },
+        Setting {
+            name: "fuel",
+            doc: "The gas, if its composition is known (as in fuel_properties): it then gives the compression factors, and a calorific value \
+                  that is not stated.",
+            form: Form::Fuel,
+            default: None,
+        },
     ];
 
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
-        Ok(Self {
+        let bare = Self {
             reference: ReferenceConditions::from_settings(settings, "reference")?,
             index_unit: match settings.get("index_unit") {
                 Some(_) => Some(settings.choice("index_unit", &IndexUnit::NAMED)?),
@@ -216,7 +258,12 @@ impl Context for GasRate {
             },
             altitude_rule: AltitudeRule::named(settings, "altitude_rule")?,
             medium_pressure: settings.flag("medium_pressure")?,
-        })
+            fuel: None,
+        };
+        match settings.get("fuel") {
+            Some(node) => bare.with_fuel(&Fuel::from_node(node)?),
+            None => Ok(bare),
+        }
     }
 }
 
@@ -231,6 +278,8 @@ rules! {
     notice UNCORRECTED on "gas_pressure": "gas conditions not measured: the heat input is uncorrected, some per cent off at sea level and 15 % or more at altitude";
     notice BAROMETER_TAKEN on "altitude": "the barometer was taken and the altitude left aside";
     notice RATIO_UNUSUAL on "net_calorific_value": "gross over net lies outside 1.05 to 1.20: check that each is on its own basis";
+    notice VALUE_OF_THE_FUEL on "gross_calorific_value": "no calorific value was stated: that of the fuel's composition was taken, which the gas delivered may not have";
+    notice OTHER_BASIS_BY_THE_FUEL on "net_calorific_value": "only one calorific value was stated: the other was found by the ratio of gross to net of the fuel";
     notice PLATE_WITHOUT_VALUE on "plate_heat_input_net": "a plate value can only be compared with a calorific value on the same basis, which is missing";
     notice FAR_FROM_PLATE on "share_of_plate_net": "the heat input is below half or above 1.3 times the plate: check dial size, unit, basis, and other appliances or pilots that were on";
 }
@@ -255,11 +304,12 @@ impl Calculation for GasRate {
                 "ideal gas law with compression factors, as ISO 13443 and EN 12405 convert volumes (from memory)",
                 "conversion factor",
             ),
+            Source::new("ISO 6976:2016", "compression factors and calorific values of a fuel that is named"),
             Source::new(ISO_2533, "pressure by altitude"),
             Source::new(SI_1996_439, "pressure by altitude under UK billing law"),
             Source::new("International foot, 1959", "cubic foot"),
         ],
-        accuracy: "Decided by the readings: see gas_rate_uncertainty. The compression factor left at 1 costs at most 0.06 % for natural gas \
+        accuracy: "Decided by the readings: see gas_rate_uncertainty. Compression factors left out (no fuel named) cost at most 0.06 % for natural gas \
                    and 0.5 % for propane at ordinary conditions. Gas is taken as dry.",
         cautions: &[CAUTION_COMPETENCE, CAUTION_BASIS],
         checked_against: "trade/gas_rate.csv",
@@ -280,8 +330,9 @@ impl Calculation for GasRate {
         let complete = pressure & temperature & (barometer | altitude);
         let (gross, net) = (input.gross_calorific_value.si(), input.net_calorific_value.si());
         let ratio = gross / net;
-        let gross_plate_alone = given(input.plate_heat_input_gross.si()) & !given(gross);
-        let net_plate_alone = given(input.plate_heat_input_net.si()) & !given(net);
+        let fuel = self.fuel.is_some();
+        let gross_plate_alone = given(input.plate_heat_input_gross.si()) & !given(gross) & !fuel;
+        let net_plate_alone = given(input.plate_heat_input_net.si()) & !given(net) & !fuel;
         Raised::NONE
             .when(NO_VOLUME, ways == 0)
             .when(TWO_VOLUMES, (ways > 1) | (ways == 1) & (more > 1))
@@ -293,6 +344,8 @@ impl Calculation for GasRate {
             .when(UNCORRECTED, !conditions)
             .when(BAROMETER_TAKEN, barometer & altitude)
             .when(RATIO_UNUSUAL, given(ratio) & !(1.05..=1.2).contains(&ratio))
+            .when(VALUE_OF_THE_FUEL, fuel & !given(gross) & !given(net))
+            .when(OTHER_BASIS_BY_THE_FUEL, fuel & (given(gross) != given(net)))
             .when(PLATE_WITHOUT_VALUE, gross_plate_alone | net_plate_alone)
     }
 
@@ -322,10 +375,14 @@ impl Calculation for GasRate {
         let gas_pressure = input.gas_pressure.plain();
         let reference_pressure = Pressure::from_si(self.reference.metering_pressure);
         let reference_temperature = ThermodynamicTemperature::from_si(self.reference.metering_temperature);
-        step!(working, let conversion_factor: "C" = (gas_pressure + atmospheric_pressure) / reference_pressure * (reference_temperature / input.gas_temperature) * input.compression_ratio, "gas law, as ISO 13443");
+        step!(working, let pressure: "p" in MILLIBAR = gas_pressure + atmospheric_pressure, "definition");
+        let of_fuel = self.fuel.as_ref().map_or(1.0, |gas| gas.compression_ratio(pressure.si(), input.gas_temperature.si()));
+        let compression_ratio = or(input.compression_ratio.si(), of_fuel);
+        step!(working, let conversion_factor: "C" = pressure / reference_pressure * (reference_temperature / input.gas_temperature) * compression_ratio, "gas law, as ISO 13443");
         step!(working, let reference_gas_rate: "\\dot V_{ref}" in CUBIC_METRE_PER_HOUR = gas_rate * conversion_factor, "definition");
 
-        let (gross_calorific_value, net_calorific_value) = (input.gross_calorific_value.plain(), input.net_calorific_value.plain());
+        let (gross_value, net_value) = self.calorific_values(input);
+        let (gross_calorific_value, net_calorific_value) = (Pressure::from_si(gross_value), Pressure::from_si(net_value));
         step!(working, let uncorrected_gross: "\\dot Q_{s,0}" in KILOWATT = gas_rate * gross_calorific_value, "definition");
         step!(working, let uncorrected_net: "\\dot Q_{i,0}" in KILOWATT = gas_rate * net_calorific_value, "definition");
         step!(working, let gross: "\\dot Q_s" in KILOWATT = reference_gas_rate * gross_calorific_value, "definition");
@@ -377,7 +434,7 @@ mod tests {
         }
     }
 
-    fn rate(calculation: GasRate, reading: &GasRateReading) -> GasRateResult {
+    fn rate(calculation: &GasRate, reading: &GasRateReading) -> GasRateResult {
         calculation.evaluate(reading).unwrap_or_else(|e| panic!("{e}")).output
     }
 
@@ -395,7 +452,7 @@ mod tests {
                     // the slip that typed volumes prevent, made on purpose
                     reading.dial_volume = GasVolume::from_si(i.si("dial") / (0.3048 * 0.3048 * 0.3048));
                 }
-                let got = rate(GasRate::default(), &reading);
+                let got = rate(&GasRate::default(), &reading);
                 assert!(got.heat_input_gross.si().is_nan(), "nothing was measured to convert with");
                 match output {
                     "volume_rate" | "volume_rate_ft3" => got.gas_rate.si(),
@@ -435,7 +492,7 @@ mod tests {
                     reading.volume = GasVolume::from_si(0.1);
                     reading.time = Time::from_si(100.0);
                 }
-                let got = rate(calculation, &reading);
+                let got = rate(&calculation, &reading);
                 match output {
                     "conversion_factor" | "state_number" => got.conversion_factor.si(),
                     "volume_rate_meter" | "volume_rate_ft3" => got.gas_rate.si(),
@@ -525,6 +582,33 @@ mod tests {
         .unwrap();
         assert!((got.get("share_of_plate_net").unwrap() - 1.0).abs() < 1e-12);
         assert!(got.get("share_of_plate_gross").unwrap().is_nan());
+    }
+
+    #[test]
+    fn a_fuel_gives_what_is_not_stated() {
+        let reading = [
+            ("volume", "0.1 m3"),
+            ("time", "125 s"),
+            ("gas_pressure", "21 mbar"),
+            ("gas_temperature", "5 °C"),
+            ("barometric_pressure", "1005 mbar"),
+        ];
+        let with = |more: &[(&str, &str)]| by_name(&[&reading[..], more].concat()).unwrap();
+        let (bare, fuelled) = (with(&[]), with(&[("fuel", "G20")]));
+        // Z of methane: 0.99802 at 15 °C and 1013.25 mbar; 1 - 1.0126 × 0.0474² = 0.99772 in the meter
+        let ratio = fuelled.get("conversion_factor").unwrap() / bare.get("conversion_factor").unwrap();
+        assert!((ratio - 0.998_018 / 0.997_72).abs() < 1e-5, "{ratio}");
+        assert!(fuelled.notices.iter().any(|n| n.code == "VALUE_OF_THE_FUEL"));
+        let heat = fuelled.get("heat_input_gross").unwrap() / fuelled.get("reference_gas_rate").unwrap();
+        assert!((heat / 37.7791e6 - 1.0).abs() < 1e-5, "{heat}");
+        let stated = with(&[("fuel", "G20"), ("gross_calorific_value", "39.5 MJ/m3")]);
+        assert!(stated.notices.iter().any(|n| n.code == "OTHER_BASIS_BY_THE_FUEL"));
+        let net = stated.get("heat_input_net").unwrap() / stated.get("reference_gas_rate").unwrap();
+        assert!((net / (39.5e6 * 34.013_443 / 37.779_107) - 1.0).abs() < 1e-6, "{net}");
+        let fixed = with(&[("fuel", "G20"), ("compression_ratio", "1")]);
+        assert_eq!(fixed.get("conversion_factor"), bare.get("conversion_factor"));
+        let oil = by_name(&[&reading[..], &[("fuel", "gas oil")]].concat());
+        assert!(oil.err().unwrap().contains("does not pass a gas meter"));
     }
 
     #[test]

@@ -252,7 +252,9 @@ mod tests {
         let standard: Vec<f64> = GasRateReading::FIELDS.iter().map(|f| of(f.name).map_or(0.0, |(_, u, _)| *u)).collect();
         let shapes: Vec<Distribution> =
             GasRateReading::FIELDS.iter().map(|f| of(f.name).map_or(Distribution::Normal, |(.., d)| *d)).collect();
-        let prepared = erase(GasRate { index_unit: Some(IndexUnit::CubicMetre), ..GasRate::default() });
+        let mut calculation = GasRate::default();
+        calculation.index_unit = Some(IndexUnit::CubicMetre);
+        let prepared = erase(calculation);
         monte_carlo(&*prepared, reading.to_array().as_ref(), &Covariance::independent(&standard), &shapes, 100_000, 7).unwrap()
     }
 

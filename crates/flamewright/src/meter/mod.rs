@@ -10,7 +10,8 @@ mod metering_reference_change;
 mod test_time;
 mod wobbe_index;
 
-pub use atmosphere::{Altitude, AltitudeRule, Atmosphere, AtmosphericPressure};
+pub use atmosphere::{AltitudeRule, AtmosphericPressure, SiteAltitude, SitePressure};
+pub(crate) use conversion::standard_pressure_ratio;
 pub use gas_energy::{EnergyOfGas, GasEnergy, MeteredGas};
 pub use gas_rate::{GasRate, GasRateReading, GasRateResult, IndexUnit};
 pub use gas_rate_uncertainty::{GasRateBudget, GasRateUncertainty, UncertainGasRate};

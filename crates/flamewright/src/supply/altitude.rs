@@ -1,8 +1,9 @@
 //! The calculation `altitude`: what height above the sea does to barometer, air and burner.
 
-use super::{CAUTION_BURNER, STANDARD_GRAVITY};
+use super::CAUTION_BURNER;
 use crate::calculation::{Calculation, Info, Source};
 use crate::math;
+use crate::meter::standard_pressure_ratio;
 use crate::no_settings;
 use crate::quantity::types::{Length, Pressure, Ratio, ThermodynamicTemperature};
 use crate::quantity::units::*;
@@ -14,8 +15,6 @@ use crate::working::{Working, step};
 const LAPSE_RATE: f64 = 0.0065;
 /// Temperature of the standard atmosphere at sea level, K (ISO 2533).
 const SEA_LEVEL_TEMPERATURE: f64 = 288.15;
-/// Specific gas constant of air in the standard atmosphere, J/(kg K) (ISO 2533).
-const GAS_CONSTANT: f64 = 287.052_87;
 
 /// A place by its height.
 #[record]
@@ -75,11 +74,10 @@ impl Calculation for Altitude {
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &HeightAboveSea, working: &mut W) -> AltitudeEffect {
-        let exponent = STANDARD_GRAVITY / (GAS_CONSTANT * LAPSE_RATE);
+        let ratio = standard_pressure_ratio(input.altitude.si());
         let standard = SEA_LEVEL_TEMPERATURE - LAPSE_RATE * input.altitude.si();
         let temperature = ThermodynamicTemperature::from_si(super::or(input.air_temperature.si(), standard));
-        step!(working, let barometer: "p_b" as Pressure in MILLIBAR =
-            input.sea_level_pressure.plain() * math::pow(1.0 - LAPSE_RATE * input.altitude.si() / SEA_LEVEL_TEMPERATURE, exponent), "ISO 2533");
+        step!(working, let barometer: "p_b" as Pressure in MILLIBAR = input.sea_level_pressure.plain() * ratio, "ISO 2533");
         step!(working, let pressure_ratio: "p_b/p_n" = Ratio::from_si(barometer.si() / 101_325.0), "definition");
         step!(working, let air_density_ratio: "\\rho/\\rho_n" = Ratio::from_si(pressure_ratio.si() * SEA_LEVEL_TEMPERATURE / temperature.si()), "ideal gas law");
         step!(working, let heat_input_ratio: "\\dot Q/\\dot Q_n" = Ratio::from_si(math::sqrt(pressure_ratio.si())), "orifice equation");
