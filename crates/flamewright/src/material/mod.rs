@@ -11,6 +11,6 @@ mod surface;
 mod tube;
 
 pub use calculation::{TubeRun, TubeRunInput, TubeRunResult};
-pub use solid::{INSULATIONS, Insulation, METALS, Metal, insulation, metal};
+pub use solid::{ALUMINIUM, CARBON_STEEL, COPPER, INSULATIONS, Insulation, METALS, Metal, insulation, metal};
 pub use surface::{SURFACES, Surface, surface};
 pub use tube::{TUBE_FAMILIES, Tube, TubeFamily, TubeSize, tube, tube_names};

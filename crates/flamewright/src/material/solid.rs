@@ -34,22 +34,29 @@ const fn cast_iron(
     Metal { name, density, specific_heat_capacity, specific_heat_capacity_spread: Some((420.0, 545.0)), thermal_conductivity, source }
 }
 
+/// Pure copper.
+pub const COPPER: Metal = solid(
+    "copper",
+    8933.0,
+    385.0,
+    401.0,
+    "pure copper, 300 K: Kutz, Mechanical Engineers' Handbook vol. 4, heat transfer Table 1; Incropera Table A.1",
+);
+/// Pure aluminium.
+pub const ALUMINIUM: Metal = solid("aluminium", 2702.0, 903.0, 237.0, "pure aluminium, 300 K: Kutz vol. 4 Table 1; Incropera Table A.1");
+/// Plain carbon steel.
+pub const CARBON_STEEL: Metal = solid("carbon steel", 7854.0, 434.0, 60.5, "plain carbon steel, 300 K: Incropera Table A.1, from memory");
+
 /// The metals, and the plastics of which tube walls are made.
 ///
 /// Heat capacities hold near room temperature; iron and steel gain some 4 % by 80 °C. For cast
 /// iron, prints run from 420 to 545 J/(kg K): the sums that need it take it as an input, and this
 /// table offers the two ends under their own names rather than one truth.
 pub static METALS: &[Metal] = &[
-    solid(
-        "copper",
-        8933.0,
-        385.0,
-        401.0,
-        "pure copper, 300 K: Kutz, Mechanical Engineers' Handbook vol. 4, heat transfer Table 1; Incropera Table A.1",
-    ),
+    COPPER,
     solid("iron", 7870.0, 447.0, 80.2, "pure iron, 300 K: Kutz vol. 4 Table 1; Incropera Table A.1"),
-    solid("aluminium", 2702.0, 903.0, 237.0, "pure aluminium, 300 K: Kutz vol. 4 Table 1; Incropera Table A.1"),
-    solid("carbon steel", 7854.0, 434.0, 60.5, "plain carbon steel, 300 K: Incropera Table A.1, from memory"),
+    ALUMINIUM,
+    CARBON_STEEL,
     solid("stainless steel 304", 7900.0, 477.0, 14.9, "AISI 304, 300 K: Incropera Table A.1, from memory"),
     cast_iron("cast iron 4 % C", 7272.0, 420.0, 52.0, "20 °C: Holman Table A-2, from memory"),
     cast_iron("grey cast iron", 7200.0, 540.0, 50.0, "Callister Table B (544 J/(kg K) for grey iron), from memory"),

@@ -150,7 +150,6 @@ impl Solver {
         &self.rates
     }
 
-    #[cfg(test)]
     pub(crate) fn steps(&self) -> u32 {
         self.steps
     }

@@ -6,6 +6,8 @@
 //! book itself was not read); they are those of glycol and water alone. An inhibited product from a
 //! can differs, by more than the fit does: its maker's data sheet goes first.
 
+use crate::Error;
+use crate::calculation::{Form, Setting, Settings};
 use crate::math::exp_branch_free;
 
 /// Which glycol.
@@ -16,6 +18,14 @@ pub enum Antifreeze {
     /// Ethane-1,2-diol; poisonous.
     EthyleneGlycol,
 }
+
+/// The setting `antifreeze`.
+pub(crate) const ANTIFREEZE_SETTING: Setting = Setting {
+    name: "antifreeze",
+    doc: "Which glycol.",
+    form: Form::Choice(&["propylene glycol", "ethylene glycol"]),
+    default: Some("propylene glycol"),
+};
 
 /// Highest mass fraction of glycol of the fits.
 pub const HIGHEST_MASS_FRACTION: f64 = 0.6;
@@ -165,6 +175,16 @@ impl Antifreeze {
             Self::PropyleneGlycol => &PROPYLENE,
             Self::EthyleneGlycol => &ETHYLENE,
         }
+    }
+
+    /// Density of the pure glycol at 20 °C in kg/m³, from memory.
+    pub fn pure_density(self) -> f64 {
+        self.fit().pure_density
+    }
+
+    /// The glycol named by the setting `antifreeze`.
+    pub(crate) fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        settings.choice(ANTIFREEZE_SETTING.name, &[("propylene glycol", Self::PropyleneGlycol), ("ethylene glycol", Self::EthyleneGlycol)])
     }
 
     /// Temperature in K at which ice begins to form at a mass fraction of 0 to 0.6; NaN elsewhere.

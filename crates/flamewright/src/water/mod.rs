@@ -14,15 +14,20 @@ mod antifreeze;
 mod fluid;
 mod heating_water;
 mod liquid;
+mod mixture;
 mod region1;
 mod saturation;
 pub(crate) mod transport;
 
+pub(crate) use antifreeze::ANTIFREEZE_SETTING;
 pub use antifreeze::{Antifreeze, HIGHEST_MASS_FRACTION, HIGHEST_MIXTURE_TEMPERATURE, Mixture};
 pub(crate) use fluid::FLUID_SETTING;
 pub use fluid::{Fluid, FluidState};
 pub use heating_water::{HIGHEST_HEATING_TEMPERATURE, heating_water};
 pub use liquid::{Liquid, hot_liquid, liquid};
+pub use mixture::{
+    AntifreezeMixture, AntifreezeMixtureInput, AntifreezeMixtureResult, BoilingPoint, BoilingPointInput, BoilingPointResult,
+};
 pub use region1::{Region1, region1};
 pub use saturation::{saturation_pressure, saturation_temperature};
 
