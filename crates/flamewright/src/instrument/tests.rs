@@ -1,9 +1,14 @@
 //! Every row of the reference tables of this area, through the calculations and their texts.
 
-use crate::catalogue::{Bare, evaluate};
+use super::*;
+use crate::calculation::Calculation;
+use crate::catalogue::{Bare, erase, evaluate};
 use crate::node::Node;
+use crate::quantity::types::{ElectricalResistance, TemperatureInterval, ThermodynamicTemperature};
 use crate::quantity::unit::read_unit;
-use crate::quantity::{AbsolutePressure, GaugePressure};
+use crate::quantity::{AbsolutePressure, GaugePressure, LimbMovement, Value};
+use crate::record::Record;
+use crate::uncertainty::{Covariance, first_order};
 use flamewright_reference::{Row, rows, rows_of_kind};
 use std::format;
 use std::string::{String, ToString};
@@ -77,7 +82,7 @@ fn named_units_and_conversions() {
     }
     // As a person writes it.
     let pressure: GaugePressure = "8 inH2O_60F".parse().unwrap();
-    assert!((crate::quantity::Value::si(pressure) - 8.0 * 248.843).abs() < 1e-9);
+    assert!((pressure.si() - 8.0 * 248.843).abs() < 1e-9);
 }
 
 #[test]
@@ -124,24 +129,36 @@ fn columns_of_liquid() {
     }
 }
 
+/// The standard uncertainty of an output, from those of inputs by name, to first order.
+fn propagated<C: Calculation>(calculation: C, input: &C::Input, uncertain: &[(&str, f64)], output: &str) -> f64 {
+    let standard: Vec<f64> = C::Input::FIELDS
+        .iter()
+        .map(|field| uncertain.iter().find(|(name, _)| *name == field.name).map_or(0.0, |(_, standard)| *standard))
+        .collect();
+    let place = C::Output::FIELDS.iter().position(|field| field.name == output).unwrap();
+    first_order(&*erase(calculation), input.to_array().as_ref(), &Covariance::independent(&standard)).standard(place)
+}
+
 /// The rows state rectangular half-widths of both limbs and of the temperature.
 fn u_gauge_uncertainty(row: &Row) {
-    let call = Call::new("liquid_column").from(row, &[("level_difference", "level_difference"), ("T_water", "liquid_temperature")]);
     if row.text("output") == "p" {
-        return call.agrees(row, "pressure");
+        return Call::new("liquid_column")
+            .from(row, &[("level_difference", "level_difference"), ("T_water", "liquid_temperature")])
+            .agrees(row, "pressure");
     }
     let inputs = row.inputs();
     let number = |name: &str| inputs[name].0.parse::<f64>().unwrap();
-    let at = |head: f64, celsius: f64| {
-        Call::new("liquid_column")
-            .fixed("level_difference", &format!("{head} mm"))
-            .fixed("liquid_temperature", &format!("{celsius} degC"))
-            .si("pressure")
+    let limb = LimbMovement::from_si(number("level_difference") / 2e3);
+    let reading = UGaugeReading {
+        limb_down: limb,
+        limb_up: limb,
+        liquid_temperature: ThermodynamicTemperature::from_si(number("T_water") + 273.15),
+        ..UGaugeReading::unset()
     };
-    let (head, celsius) = (number("level_difference"), number("T_water"));
-    let by_head = (at(head + 0.5, celsius) - at(head - 0.5, celsius)) * number("limb_half_division") / 3f64.sqrt();
-    let by_temperature = (at(head, celsius + 0.5) - at(head, celsius - 0.5)) * number("half_width_T") / 3f64.sqrt();
-    agrees(row, (2.0 * by_head * by_head + by_temperature * by_temperature).sqrt());
+    let limb_uncertainty = number("limb_half_division") * 1e-3 / 3f64.sqrt();
+    let uncertain =
+        [("limb_down", limb_uncertainty), ("limb_up", limb_uncertainty), ("liquid_temperature", number("half_width_T") / 3f64.sqrt())];
+    agrees(row, propagated(UGauge { liquid: GaugeLiquid::Water }, &reading, &uncertain, "pressure"));
 }
 
 /// The four-term curve of the rows, as settings.
@@ -278,25 +295,23 @@ fn sensors() {
 fn ntc_uncertainty(row: &Row) {
     let inputs = row.inputs();
     let number = |name: &str| inputs[name].0.parse::<f64>().unwrap();
+    let (reference, beta) = (number("R25"), number("beta"));
     let resistance = Call::new("thermistor_check")
         .fixed("curve", "beta")
         .from(row, &[("R25", "reference_resistance"), ("beta", "beta"), ("t", "temperature")])
         .si("resistance");
-    let at = |reference: f64, beta: f64| {
-        Call::new("thermistor_beta")
-            .fixed("resistance", &format!("{resistance} ohm"))
-            .fixed("reference_resistance", &format!("{reference} ohm"))
-            .fixed("beta", &format!("{beta} K"))
+    let reading = BetaReading {
+        resistance: ElectricalResistance::from_si(resistance),
+        reference_resistance: ElectricalResistance::from_si(reference),
+        beta: TemperatureInterval::from_si(beta),
+        ..BetaReading::unset()
     };
-    let (reference, beta) = (number("R25"), number("beta"));
     if row.text("output") == "sensitivity_pct_per_K" {
-        return at(reference, beta).agrees(row, "sensitivity");
+        return agrees(row, ThermistorBeta.evaluate(&reading).unwrap().sensitivity.si());
     }
-    let slope = |up: f64, down: f64, width: f64| (up - down) / (2e-4) * width / 3f64.sqrt();
-    let t = |reference: f64, beta: f64| at(reference, beta).si("temperature");
-    let by_reference = slope(t(reference * 1.0001, beta), t(reference * 0.9999, beta), number("tol_R25") / 100.0);
-    let by_beta = slope(t(reference, beta * 1.0001), t(reference, beta * 0.9999), number("tol_beta") / 100.0);
-    agrees(row, by_reference.hypot(by_beta));
+    let rectangular = |value: f64, percent: f64| value * percent / 100.0 / 3f64.sqrt();
+    let uncertain = [("reference_resistance", rectangular(reference, number("tol_R25"))), ("beta", rectangular(beta, number("tol_beta")))];
+    agrees(row, propagated(ThermistorBeta, &reading, &uncertain, "temperature"));
 }
 
 #[test]
@@ -462,15 +477,12 @@ fn gauge_and_absolute_cross_only_with_a_barometer() {
         let inputs = row.inputs();
         let text = |name: &str| format!("{} {}", inputs[name].0, inputs[name].1);
         let (gauge, barometer): (GaugePressure, AbsolutePressure) = (text("p_gauge").parse().unwrap(), text("p_atm").parse().unwrap());
-        agrees(&row, crate::quantity::Value::si(gauge.to_absolute(barometer)));
+        agrees(&row, gauge.to_absolute(barometer).si());
     }
 }
 
 #[test]
 fn table_of_a_thermistor_holds_its_band() {
-    use super::{ThermistorCheck, ThermistorCurve, ThermistorState};
-    use crate::calculation::Calculation;
-    use crate::record::Record;
     let check = ThermistorCheck { curve: ThermistorCurve::beta(10_000.0, 298.15, 3977.0) };
     let state = ThermistorState::read([("temperature", "25 degC"), ("resistance_tolerance", "2 %"), ("beta_tolerance", "0.75 %")]).unwrap();
     let tables = check.tables(&state);

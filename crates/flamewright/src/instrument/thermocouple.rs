@@ -2,8 +2,9 @@
 //!
 //! The reference function of each letter-designated type gives the EMF in millivolts of a couple
 //! whose reference junction is at 0 °C; its coefficients are in °C and mV and are used so. The
-//! inverse has no closed form: the published inverse polynomial (within 0.06 K) starts two Newton
-//! steps on the reference function itself, so that the two directions agree to rounding.
+//! inverse has no closed form: the published inverse polynomial (within 0.06 K) is the start of one
+//! Newton step of higher order on the reference function itself, so that the two directions agree to
+//! rounding.
 //!
 //! Source of all direct and inverse coefficients: NIST Standard Reference Database 60, *ITS-90
 //! Thermocouple Database*, which reproduces NIST Monograph 175 (1993); IEC 60584-1:2013 gives the
@@ -16,6 +17,8 @@
 //! temperatures within that distance share one EMF and the inverse gives one of them.
 
 use crate::math::{exp, sqrt};
+use crate::quantity::Value;
+use crate::quantity::types::{ElectricPotential, PotentialPerTemperature, ThermodynamicTemperature};
 
 /// The letter-designated thermocouple types of IEC 60584-1 with base and noble metals in common use.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -82,6 +85,22 @@ struct Curve {
     inverse: &'static [Inverse],
 }
 
+/// A polynomial, constant term first, by its even and odd powers side by side: half the wait of
+/// Horner's scheme, which matters where everything else waits for it.
+fn polynomial_in_halves(coefficients: &[f64], x: f64) -> f64 {
+    let square = x * x;
+    let (mut even, mut odd) = (0.0, 0.0);
+    let (pairs, last) = coefficients.as_chunks::<2>();
+    if let [constant] = last {
+        even = *constant;
+    }
+    for [constant, linear] in pairs.iter().rev() {
+        even = even * square + constant;
+        odd = odd * square + linear;
+    }
+    even + x * odd
+}
+
 fn polynomial(coefficients: &[f64], x: f64) -> f64 {
     coefficients.iter().rev().fold(0.0, |sum, c| sum * x + c)
 }
@@ -98,18 +117,27 @@ impl Direct {
         }
     }
 
-    /// EMF in mV and its slope, the Seebeck coefficient, in mV/K.
-    fn emf_and_slope(&self, celsius: f64) -> (f64, f64) {
+    /// EMF in mV and the coefficients of the first three powers of its Taylor series about a
+    /// temperature in °C; the first is the Seebeck coefficient in mV/K.
+    fn emf_and_taylor(&self, celsius: f64) -> [f64; 4] {
         let x = celsius - self.origin;
-        let (emf, slope) = self.coefficients.iter().rev().fold((0.0, 0.0), |(value, slope), c| (value * x + c, slope * x + value));
-        match &self.bump {
-            None => (emf, slope),
-            Some(bump) => {
-                let offset = celsius - bump.centre;
-                let term = bump.height * exp(bump.curvature * offset * offset);
-                (emf + term, slope + 2.0 * bump.curvature * offset * term)
-            }
+        let (mut emf, mut first, mut second, mut third) = (0.0, 0.0, 0.0, 0.0);
+        for c in self.coefficients.iter().rev() {
+            third = third * x + second;
+            second = second * x + first;
+            first = first * x + emf;
+            emf = emf * x + c;
         }
+        if let Some(bump) = &self.bump {
+            let offset = celsius - bump.centre;
+            let term = bump.height * exp(bump.curvature * offset * offset);
+            let (p, q) = (2.0 * bump.curvature * offset, 2.0 * bump.curvature);
+            emf += term;
+            first += p * term;
+            second += (p * p + q) * term / 2.0;
+            third += p * (p * p + 3.0 * q) * term / 6.0;
+        }
+        [emf, first, second, third]
     }
 }
 
@@ -160,35 +188,73 @@ impl ThermocoupleType {
         (curve.lowest_celsius, curve.direct.last().map_or(f64::NAN, |(highest, _)| *highest))
     }
 
+    /// EMF at a temperature, reference junction at 0 °C; not a number outside the range of the type.
+    ///
+    /// ```
+    /// use flamewright::instrument::ThermocoupleType;
+    /// use flamewright::quantity::{Value, types::ThermodynamicTemperature};
+    /// let emf = ThermocoupleType::K.emf(ThermodynamicTemperature::from_si(373.15));
+    /// assert!((emf.si() - 4.096e-3).abs() < 0.5e-6);
+    /// assert!((ThermocoupleType::K.temperature(emf).si() - 373.15).abs() < 1e-9);
+    /// ```
+    #[must_use]
+    pub fn emf(self, temperature: ThermodynamicTemperature) -> ElectricPotential {
+        ElectricPotential::from_si(self.emf_millivolt(temperature.si() - 273.15) * 1e-3)
+    }
+
+    /// Temperature for an EMF referred to 0 °C, the inverse of [`Self::emf`]; not a number outside the
+    /// range of the type, and for type B at or below 0 mV, where two temperatures share each EMF.
+    ///
+    /// An EMF measured against a reference junction elsewhere is first increased by the EMF of that
+    /// junction; its temperature is never added.
+    #[must_use]
+    pub fn temperature(self, emf: ElectricPotential) -> ThermodynamicTemperature {
+        ThermodynamicTemperature::from_si(self.temperature_celsius(emf.si() * 1e3) + 273.15)
+    }
+
+    /// Seebeck coefficient at a temperature; not a number outside the range of the type.
+    #[must_use]
+    pub fn seebeck_coefficient(self, temperature: ThermodynamicTemperature) -> PotentialPerTemperature {
+        PotentialPerTemperature::from_si(self.seebeck_millivolt_per_kelvin(temperature.si() - 273.15) * 1e-3)
+    }
+
     /// EMF in mV at a temperature in °C, reference junction at 0 °C. NaN outside the range.
-    pub(crate) fn emf_millivolt(self, celsius: f64) -> f64 {
+    fn emf_millivolt(self, celsius: f64) -> f64 {
         self.curve().direct_at(celsius).map_or(f64::NAN, |piece| piece.emf(celsius))
     }
 
     /// Seebeck coefficient in mV/K at a temperature in °C. NaN outside the range.
-    pub(crate) fn seebeck_millivolt_per_kelvin(self, celsius: f64) -> f64 {
-        self.curve().direct_at(celsius).map_or(f64::NAN, |piece| piece.emf_and_slope(celsius).1)
+    fn seebeck_millivolt_per_kelvin(self, celsius: f64) -> f64 {
+        self.curve().direct_at(celsius).map_or(f64::NAN, |piece| {
+            let [_, slope, ..] = piece.emf_and_taylor(celsius);
+            slope
+        })
     }
 
     /// Temperature in °C for an EMF in mV referred to 0 °C.
     ///
     /// NaN outside the range, and for type B at or below 0 mV: its EMF falls before it rises, so
     /// that every temperature below 42.2 °C shares its EMF with another one.
-    pub(crate) fn temperature_celsius(self, millivolt: f64) -> f64 {
+    fn temperature_celsius(self, millivolt: f64) -> f64 {
         let curve = self.curve();
         // Type B: zero itself belongs to two temperatures.
-        let above_lowest = millivolt > curve.lowest_millivolt;
-        let Some(piece) = curve.inverse.iter().find(|piece| above_lowest && millivolt <= piece.highest_millivolt) else {
+        if millivolt <= curve.lowest_millivolt {
+            return f64::NAN;
+        }
+        let Some(piece) = curve.inverse.iter().find(|piece| millivolt <= piece.highest_millivolt) else {
             return f64::NAN;
         };
         let start = match piece.start {
-            Start::Published(coefficients) => polynomial(coefficients, millivolt),
-            Start::Root { below, coefficients } => polynomial(coefficients, sqrt(millivolt - below)),
+            Start::Published(coefficients) => polynomial_in_halves(coefficients, millivolt),
+            Start::Root { below, coefficients } => polynomial_in_halves(coefficients, sqrt(millivolt - below)),
         };
-        let (emf, slope) = piece.direct.emf_and_slope(start);
-        let nearer = start - (emf - millivolt) / slope;
-        let (emf, slope) = piece.direct.emf_and_slope(nearer);
-        nearer - (emf - millivolt) / slope
+        let [emf, slope, half_second, sixth_third] = piece.direct.emf_and_taylor(start);
+        // Newton's step, and the two terms that follow it when the Taylor series is reverted: one
+        // evaluation of the reference function then does the work of three steps.
+        let per_slope = 1.0 / slope;
+        let step = (millivolt - emf) * per_slope;
+        let (bend, twist) = (half_second * per_slope, sixth_third * per_slope);
+        start + step * (1.0 - step * (bend - step * (2.0 * bend * bend - twist)))
     }
 
     /// The manufacturing tolerance of a class; none where the type has no such class.

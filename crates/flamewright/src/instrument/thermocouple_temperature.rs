@@ -4,7 +4,7 @@ use super::thermocouple::{ThermocoupleClass, ThermocoupleType};
 use crate::calculation::{Calculation, Context, Form, Info, Raised, Setting, Settings, Source};
 use crate::quantity::Value;
 use crate::quantity::types::{ElectricPotential, PotentialPerTemperature, TemperatureInterval, ThermodynamicTemperature};
-use crate::quantity::units::{KELVIN, MILLIVOLT};
+use crate::quantity::units::{DEGREE_CELSIUS, KELVIN, MILLIVOLT};
 use crate::record::record;
 use crate::working::{Working, step};
 use crate::{Error, rules};
@@ -149,22 +149,19 @@ impl Calculation for Thermocouple {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &ThermocoupleReading, working: &mut W) -> ThermocoupleTemperature {
         let kind = self.grade.kind;
-        let voltage = input.voltage;
-        let reference_celsius = input.reference_junction_temperature.si() - 273.15;
-        let reference_emf = kind.emf_millivolt(reference_celsius) * 1e-3;
-        step!(working, let reference_junction_emf: "E_r" in MILLIVOLT = ElectricPotential::from_si(reference_emf), "NIST SRD 60");
+        let (voltage, reference_temperature) = (input.voltage, input.reference_junction_temperature);
+        step!(working, let reference_junction_emf: "E_r" in MILLIVOLT = kind.emf(reference_temperature), "NIST SRD 60");
         step!(working, let emf: "E" in MILLIVOLT = voltage + reference_junction_emf, "law of intermediate temperatures");
-        let celsius = kind.temperature_celsius(emf.si() * 1e3);
-        step!(working, let temperature: "t" = ThermodynamicTemperature::from_si(celsius + 273.15), "NIST SRD 60, inverted");
-        let added = kind.temperature_celsius(voltage.si() * 1e3) + reference_celsius;
-        step!(working, let addition_error: "\\Delta t_{add}" in KELVIN = TemperatureInterval::from_si(added - celsius), "difference");
+        step!(working, let temperature: "t" in DEGREE_CELSIUS = kind.temperature(emf), "NIST SRD 60, inverted");
+        let added = kind.temperature(voltage).si() + reference_temperature.si() - 273.15;
+        step!(working, let addition_error: "\\Delta t_{add}" in KELVIN = TemperatureInterval::from_si(added - temperature.si()), "difference");
         ThermocoupleTemperature {
             reference_junction_emf,
             emf,
             temperature,
-            seebeck_coefficient: PotentialPerTemperature::from_si(kind.seebeck_millivolt_per_kelvin(celsius) * 1e-3),
+            seebeck_coefficient: kind.seebeck_coefficient(temperature),
             addition_error,
-            tolerance: TemperatureInterval::from_si(self.grade.tolerance(celsius)),
+            tolerance: TemperatureInterval::from_si(self.grade.tolerance(temperature.si() - 273.15)),
         }
     }
 }

@@ -87,18 +87,16 @@ impl Calculation for ThermocoupleVoltage {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &ThermocoupleState, working: &mut W) -> ThermocoupleExpectation {
         let kind = self.grade.kind;
-        let celsius = input.temperature.si() - 273.15;
-        let junction = kind.emf_millivolt(celsius) * 1e-3;
-        let reference = kind.emf_millivolt(input.reference_junction_temperature.si() - 273.15) * 1e-3;
-        step!(working, let emf: "E" in MILLIVOLT = ElectricPotential::from_si(junction), "NIST SRD 60");
-        step!(working, let reference_junction_emf: "E_r" in MILLIVOLT = ElectricPotential::from_si(reference), "NIST SRD 60");
+        let (temperature, reference_temperature) = (input.temperature, input.reference_junction_temperature);
+        step!(working, let emf: "E" in MILLIVOLT = kind.emf(temperature), "NIST SRD 60");
+        step!(working, let reference_junction_emf: "E_r" in MILLIVOLT = kind.emf(reference_temperature), "NIST SRD 60");
         step!(working, let voltage: "E_m" in MILLIVOLT = emf - reference_junction_emf, "law of intermediate temperatures");
         ThermocoupleExpectation {
             voltage,
             emf,
             reference_junction_emf,
-            seebeck_coefficient: PotentialPerTemperature::from_si(kind.seebeck_millivolt_per_kelvin(celsius) * 1e-3),
-            tolerance: TemperatureInterval::from_si(self.grade.tolerance(celsius)),
+            seebeck_coefficient: kind.seebeck_coefficient(temperature),
+            tolerance: TemperatureInterval::from_si(self.grade.tolerance(temperature.si() - 273.15)),
         }
     }
 }
