@@ -20,6 +20,7 @@ pub(crate) mod math;
 pub mod node;
 pub mod quantity;
 pub mod record;
+pub(crate) mod root;
 #[cfg(feature = "text")]
 pub mod text;
 pub mod uncertainty;

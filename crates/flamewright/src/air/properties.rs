@@ -1,6 +1,8 @@
 //! Properties of dry and humid air.
 
-use crate::math::exp;
+use crate::math::{exp, pow};
+use crate::root::rising_root;
+use crate::water::saturation_pressure;
 
 /// Standard atmosphere in Pa (ISO 2533, by definition).
 pub const STANDARD_ATMOSPHERE: f64 = 101_325.0;
@@ -90,26 +92,60 @@ pub struct HumidAir {
     pub humidity_ratio: f64,
     /// Density in kg/m³.
     pub density: f64,
-    /// Partial pressure of the vapour in Pa, the mole fraction times the pressure.
-    pub vapour_pressure: f64,
+}
+
+/// Molar masses in kg/mol: dry air with 400 ppm of carbon dioxide, and water (CIPM-2007).
+const MOLAR_MASS_DRY: f64 = 28.96546e-3;
+const MOLAR_MASS_WATER: f64 = 18.01528e-3;
+
+/// Lowest and highest temperature in K for which [`humid_air`] answers.
+pub const HUMID_RANGE: core::ops::RangeInclusive<f64> = 273.15..=323.15;
+
+/// Lowest temperature in K that [`dew_point`] gives.
+pub const LOWEST_DEW_POINT: f64 = 233.15;
+
+/// Pressure in Pa at which water vapour in air over water or, below 0 degC, over ice is saturated.
+///
+/// IAPWS-IF97 region 4 over water, Wagner et al. 2011 (IAPWS R14-08) over ice, times the
+/// enhancement by the air: least-squares polynomials through ASHRAE RP-1485 as CoolProp 8.0.0
+/// evaluates it, within 6e-5 from 0 to 50 degC and 4e-6 from -40 to 0 degC, at 60 to 110 kPa.
+fn saturation_in_air(temperature: f64, pressure: f64) -> f64 {
+    let t = temperature - 273.15;
+    let bar = pressure * 1e-5;
+    if t >= 0.0 {
+        let own = ((-1.801319e-9 * t + 3.736151e-7) * t + 2.580899e-5) * t + 4.670641e-4;
+        let with_pressure = ((1.812877e-9 * t + 3.579256e-7) * t - 3.645885e-5) * t + 3.588201e-3;
+        (1.0 + own + bar * with_pressure) * saturation_pressure(temperature)
+    } else {
+        let own = ((2.674094e-9 * t + 4.484685e-7) * t + 2.519698e-5) * t + 4.868591e-4;
+        let with_pressure = (3.609698e-7 * t - 3.151138e-5) * t + 3.661165e-3;
+        (1.0 + own + bar * with_pressure) * sublimation_pressure(temperature)
+    }
+}
+
+/// Pressure of water vapour over ice in Pa at a temperature in K; Wagner, Riethmann, Feistel &
+/// Harvey 2011, J. Phys. Chem. Ref. Data 40, 043103, which is IAPWS R14-08(2011).
+fn sublimation_pressure(temperature: f64) -> f64 {
+    const TERMS: [(f64, f64); 3] = [(-0.212144006e2, 0.333333333e-2), (0.273203819e2, 0.120666667e1), (-0.610598130e1, 0.170333333e1)];
+    let theta = temperature / 273.16;
+    let sum: f64 = TERMS.iter().map(|(factor, exponent)| factor * pow(theta, *exponent)).sum();
+    611.657 * exp(sum / theta)
 }
 
 /// Humid air at a temperature in K, an absolute pressure in Pa and a relative humidity (0 to 1)
 /// over liquid water.
 ///
-/// Density by the CIPM-2007 equation (Picard, Davis, Gläser & Fujii 2008, Metrologia 45, 149) for
-/// 400 ppm of carbon dioxide. Published for 15 to 27 degC and 60 to 110 kPa with 2.2e-5; answers
+/// Density by the equation of state of CIPM-2007 (Picard, Davis, Gläser & Fujii 2008, Metrologia
+/// 45, 149) for 400 ppm of carbon dioxide: 2.2e-5 from 15 to 27 degC and 60 to 110 kPa. Answers
 /// from 0 to 50 degC, where it keeps within 6e-5 of ASHRAE RP-1485.
 pub fn humid_air(temperature: f64, pressure: f64, relative_humidity: f64) -> HumidAir {
     const MOLAR_GAS_CONSTANT: f64 = 8.314472; // J/(mol K), CODATA 2006, as CIPM-2007 prescribes
-    const MOLAR_MASS_DRY: f64 = 28.96546e-3; // kg/mol at 400 ppm of carbon dioxide
-    const MOLAR_MASS_WATER: f64 = 18.01528e-3; // kg/mol
-    let inside = (temperature >= 273.15) & (temperature <= 323.15) & (pressure > 0.0) & (0.0..=1.0).contains(&relative_humidity);
+    let inside = HUMID_RANGE.contains(&temperature) & (pressure > 0.0) & (0.0..=1.0).contains(&relative_humidity);
     let kelvin = if inside { temperature } else { f64::NAN };
     let celsius = kelvin - 273.15;
-    let saturation = exp((1.2378847e-5 * kelvin - 1.9121316e-2) * kelvin + 33.93711047 - 6.3431645e3 / kelvin);
-    let enhancement = 1.00062 + 3.14e-8 * pressure + 5.6e-7 * celsius * celsius;
-    let x = relative_humidity * enhancement * saturation / pressure;
+    let fraction = relative_humidity * saturation_in_air(kelvin, pressure) / pressure;
+    // Vapour at more than the pressure of the air would be boiling water.
+    let x = if fraction < 1.0 { fraction } else { f64::NAN };
     let p_over_t = pressure / kelvin;
     let compressibility = 1.0
         - p_over_t
@@ -118,13 +154,28 @@ pub fn humid_air(temperature: f64, pressure: f64, relative_humidity: f64) -> Hum
                 + (5.707e-6 - 2.051e-8 * celsius) * x
                 + (1.9898e-4 - 2.376e-6 * celsius) * x * x)
         + p_over_t * p_over_t * (1.83e-11 - 0.765e-8 * x * x);
-    let vapour = if x < 1.0 { x } else { f64::NAN };
     HumidAir {
-        vapour_mole_fraction: vapour,
-        humidity_ratio: vapour / (1.0 - vapour) * (MOLAR_MASS_WATER / MOLAR_MASS_DRY),
-        density: p_over_t * MOLAR_MASS_DRY / (compressibility * MOLAR_GAS_CONSTANT)
-            * (1.0 - vapour * (1.0 - MOLAR_MASS_WATER / MOLAR_MASS_DRY)),
-        vapour_pressure: vapour * pressure,
+        vapour_mole_fraction: x,
+        humidity_ratio: x / (1.0 - x) * (MOLAR_MASS_WATER / MOLAR_MASS_DRY),
+        density: p_over_t * MOLAR_MASS_DRY / (compressibility * MOLAR_GAS_CONSTANT) * (1.0 - x * (1.0 - MOLAR_MASS_WATER / MOLAR_MASS_DRY)),
+    }
+}
+
+/// Temperature in K at which air with this mole fraction of vapour, cooled at its pressure in Pa,
+/// begins to lay down dew or, below 0 degC, frost.
+///
+/// From -40 to 50 degC; NaN outside. Between 0 and -0.01 degC, where ice and water meet, it is 0 degC.
+pub fn dew_point(vapour_mole_fraction: f64, pressure: f64) -> f64 {
+    let vapour = vapour_mole_fraction * pressure;
+    let excess = |temperature: f64| saturation_in_air(temperature, pressure) - vapour;
+    let freezing = 273.15;
+    let below = 273.149_999_999;
+    if excess(freezing) <= 0.0 {
+        rising_root(excess, freezing, *HUMID_RANGE.end(), 1e-10)
+    } else if excess(below) <= 0.0 {
+        freezing
+    } else {
+        rising_root(excess, LOWEST_DEW_POINT, below, 1e-10)
     }
 }
 
@@ -163,15 +214,24 @@ mod tests {
         for row in rows(include_str!("../../../../tests/reference/heat/air_humid.csv")) {
             let air = humid_air(row[0] + 273.15, row[1], row[2]);
             close(air.density, row[4], 1e-4, "density");
-            close(air.density, row[5], 1e-6, "CIPM-2007 density");
+            close(air.density, row[5], 5e-6, "CIPM-2007 density");
             if row[2] > 0.0 {
-                close(air.humidity_ratio, row[3], 3e-4, "humidity ratio");
+                close(air.humidity_ratio, row[3], 5e-5, "humidity ratio");
+                let dew = dew_point(air.vapour_mole_fraction, row[1]) - 273.15;
+                assert!((dew - row[6]).abs() < 1e-3, "dew point {dew} for {}", row[6]);
             } else {
                 assert_eq!(air.humidity_ratio, 0.0);
             }
             count += 1;
         }
         assert_eq!(count, 30);
+    }
+
+    #[test]
+    fn ice_has_its_published_vapour_pressure() {
+        // IAPWS R14-08(2011), Table 4: 8.94735 Pa at 230 K.
+        close(sublimation_pressure(230.0), 8.94735, 1e-6, "over ice");
+        close(sublimation_pressure(273.16), 611.657, 1e-12, "triple point");
     }
 
     #[test]

@@ -208,7 +208,8 @@ fn solve(matrix: &mut [[f64; UNKNOWNS + 1]; UNKNOWNS]) -> Option<[f64; UNKNOWNS]
                 pivot = candidate;
             }
         }
-        if !(matrix[pivot][column].abs() > 1e-300) {
+        let size = matrix[pivot][column].abs();
+        if size.is_nan() || size < 1e-300 {
             return None;
         }
         matrix.swap(column, pivot);

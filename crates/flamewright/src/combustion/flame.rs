@@ -1,7 +1,6 @@
 //! Adiabatic flame temperature: the hottest the flue gas could be if no heat left it.
 
 use crate::combustion::air::DryAir;
-use crate::combustion::equilibrium::{self, Equilibrium};
 use crate::combustion::products::Products;
 use crate::combustion::species;
 use crate::fuel::{Fuel, FuelState};
@@ -63,12 +62,4 @@ pub fn complete(products: &Products, sensible_heat: f64) -> f64 {
         temperature = next;
     }
     f64::NAN
-}
-
-/// Flame temperature with dissociation, and the gases that come with it.
-///
-/// See [`equilibrium::adiabatic`]; `pressure` absolute, Pa.
-#[must_use]
-pub fn equilibrium(products: &Products, sensible_heat: f64, pressure: f64) -> Equilibrium {
-    equilibrium::adiabatic(products, sensible_heat, pressure)
 }

@@ -1,10 +1,12 @@
 //! Water in flue gas: saturation, latent heat, condensate.
 //!
-//! The dew point is [`crate::water::saturation_temperature`] of the vapour's partial pressure. No
+//! Saturation here is a pair of quick fits to IAPWS-IF97 region 4 ([`crate::water`] has the
+//! formulation itself), so that flue sums over columns need few roots and divisions. No
 //! enhancement factor is applied for the other gases (it would raise the saturation pressure by
-//! about 0.5 %, the dew point by 0.1 K less).
+//! about 0.5 %).
 
 use crate::combustion::species;
+use crate::math;
 
 /// Latent heat of water at 25 degC on which gross and net calorific values differ, J/mol
 /// (ISO 6976:2016, Table A.5; vapour as an ideal gas).
@@ -33,6 +35,24 @@ pub fn saturation_pressure(temperature: f64) -> f64 {
     let root = even + x * odd;
     let square = root * root;
     square * square
+}
+
+/// Temperature at which vapour of this partial pressure begins to condense, K.
+///
+/// `vapour_pressure` in Pa, 611.213 to 110 000; NaN below, where ice would form. Own quotient of
+/// polynomials in the fourth root of the pressure for IAPWS-IF97 region 4 (R7-97(2012), equation
+/// 31), largest deviation 5e-8 K.
+#[must_use]
+#[inline(always)]
+pub fn dew_point(vapour_pressure: f64) -> f64 {
+    const CENTRE: f64 = 11.591_682_273_480_362;
+    const HALF_WIDTH: f64 = 6.619_920_594_898_357;
+    let x = (math::sqrt(math::sqrt(vapour_pressure)) - CENTRE) * (1.0 / HALF_WIDTH);
+    let x2 = x * x;
+    let numerator = 57.863_304_376_3 + x * 113.689_642_739_5 + x2 * (71.520_866_947_41 + x * 16.878_483_545_1 + x2 * 1.182_873_248_445);
+    let denominator = 1.0 + x * 1.124_274_616_514 + x2 * (0.389_731_665_545_9 + x * 0.039_200_092_227_41 - x2 * 0.000_372_607_853_604);
+    let temperature = 273.15 + numerator / denominator;
+    if vapour_pressure >= 611.213 { temperature } else { f64::NAN }
 }
 
 /// Enthalpy of saturated liquid water at 25 degC above that at the triple point, J/kg (IAPWS-95,

@@ -6,9 +6,12 @@
 
 pub mod forced;
 pub mod friction;
+mod friction_factor;
 pub mod natural;
 pub mod outside;
 pub mod radiation;
+
+pub use friction_factor::{FrictionFactor, FrictionFactorInput, FrictionFactorResult};
 
 /// A bound within which a correlation was drawn up.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -13,15 +13,17 @@ use crate::combustion::products::Products;
 use crate::combustion::species::{self, SensiblePolynomial};
 use crate::combustion::water_vapour;
 use crate::fuel::{Fuel, FuelState};
-use crate::water;
+use crate::quantity::units::{PASCAL, PERCENT};
+use crate::working::{Working, step};
 
 /// A fuel and its combustion air, prepared for the analysis of many readings.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FlueKernel {
     /// Dry air needed, mol per unit of fuel.
     dry_air: f64,
-    /// Dry flue gas without excess air, mol per unit of fuel.
+    /// Dry flue gas without excess air, mol per unit of fuel, and its reciprocal.
     stoichiometric_dry_flue: f64,
+    per_stoichiometric_dry_flue: f64,
     /// Carbon of the fuel, mol per unit of fuel.
     carbon: f64,
     /// Water from the fuel, mol per unit of fuel.
@@ -29,8 +31,11 @@ pub struct FlueKernel {
     /// Oxygen in dry air, mol/mol, and its reciprocal.
     air_oxygen: f64,
     per_air_oxygen: f64,
-    /// Carbon dioxide in dry air, mol/mol.
+    /// Carbon dioxide in dry air, mol/mol, and in the dry air needed, mol per unit of fuel.
+    air_carbon_dioxide_fraction: f64,
     air_carbon_dioxide: f64,
+    /// Share of the flue gas that is not excess air, per carbon dioxide above that of the air.
+    undiluted_per_carbon_dioxide: f64,
     /// Reciprocal of the oxygen needed, units of fuel per mol.
     per_oxygen: f64,
     /// Gross calorific value, J per unit of fuel, its reciprocal, and its ratio to the net one.
@@ -137,11 +142,15 @@ impl FlueKernel {
         Self {
             dry_air,
             stoichiometric_dry_flue: stoichiometric.dry(),
+            per_stoichiometric_dry_flue: 1.0 / stoichiometric.dry(),
             carbon: fuel.elements.carbon,
             water: 0.5 * fuel.elements.hydrogen,
             air_oxygen: air.oxygen,
             per_air_oxygen: 1.0 / air.oxygen,
-            air_carbon_dioxide: air.carbon_dioxide,
+            air_carbon_dioxide_fraction: air.carbon_dioxide,
+            air_carbon_dioxide: air.carbon_dioxide * dry_air,
+            undiluted_per_carbon_dioxide: stoichiometric.dry()
+                / (fuel.elements.carbon + air.carbon_dioxide * (dry_air - stoichiometric.dry())),
             per_oxygen: 1.0 / oxygen,
             gross,
             per_gross: 1.0 / gross,
@@ -158,14 +167,7 @@ impl FlueKernel {
     /// Largest carbon dioxide in dry flue gas: complete combustion without excess air, mol/mol.
     #[must_use]
     pub fn carbon_dioxide_maximum(&self) -> f64 {
-        (self.carbon + self.dry_air * self.air_carbon_dioxide) / self.stoichiometric_dry_flue
-    }
-
-    /// Dry flue gas without excess air, mol per joule of gross heat input.
-    #[must_use]
-    #[inline(always)]
-    pub fn stoichiometric_dry_flue_per_gross_heat(&self) -> f64 {
-        self.stoichiometric_dry_flue * self.per_gross
+        (self.carbon + self.air_carbon_dioxide) / self.stoichiometric_dry_flue
     }
 
     /// Gross over net calorific value.
@@ -181,44 +183,35 @@ impl FlueKernel {
     /// as a ratio below 1; then hydrogen is left unburnt as well and the figures are only a sign.
     #[must_use]
     #[inline(always)]
-    pub fn from_oxygen(&self, oxygen_dry: f64, carbon_monoxide_dry: f64) -> Combustion {
-        let free_oxygen = oxygen_dry - 0.5 * carbon_monoxide_dry;
-        let dry_flue = self.stoichiometric_dry_flue / (1.0 - 0.5 * carbon_monoxide_dry - free_oxygen * self.per_air_oxygen);
-        let excess_air_ratio = 1.0 + dry_flue * free_oxygen * self.per_oxygen;
-        let carbon = self.carbon + excess_air_ratio * (self.dry_air * self.air_carbon_dioxide);
-        Combustion {
-            excess_air_ratio,
-            dry_flue,
-            carbon_monoxide: carbon_monoxide_dry * dry_flue,
-            oxygen_dry,
-            carbon_dioxide_dry: carbon / dry_flue - carbon_monoxide_dry,
-        }
+    pub fn combustion<W: Working>(&self, oxygen_dry: f64, carbon_monoxide_dry: f64, working: &mut W) -> Combustion {
+        let Self { stoichiometric_dry_flue, per_stoichiometric_dry_flue, per_air_oxygen, per_oxygen, carbon, air_carbon_dioxide, .. } =
+            *self;
+        step!(working, let surplus_oxygen: "x_{sur}" in PERCENT = oxygen_dry - 0.5 * carbon_monoxide_dry, "oxygen left had the CO burnt");
+        step!(working, let undiluted_share: "s" = 1.0 - 0.5 * carbon_monoxide_dry - surplus_oxygen * per_air_oxygen, "element balance: share of dry flue gas that is not excess air");
+        step!(working, let dry_flue: "V_{dry}" = stoichiometric_dry_flue / undiluted_share, "element balance, mol per mol or kg of fuel");
+        step!(working, let excess_air_ratio: "\\lambda" = 1.0 + dry_flue * surplus_oxygen * per_oxygen, "element balance: air supplied over air needed");
+        step!(working, let carbon_dioxide_dry: "x_{CO_2}" in PERCENT = (carbon + excess_air_ratio * air_carbon_dioxide) * undiluted_share * per_stoichiometric_dry_flue - carbon_monoxide_dry, "carbon balance");
+        Combustion { excess_air_ratio, dry_flue, carbon_monoxide: carbon_monoxide_dry * dry_flue, oxygen_dry, carbon_dioxide_dry }
     }
 
-    /// Combustion from carbon dioxide and carbon monoxide in dry flue gas, mol/mol.
+    /// Oxygen in dry flue gas, mol/mol, that belongs to this carbon dioxide and carbon monoxide.
     ///
-    /// Not for fuels without carbon, whose flue gas has only the air's.
+    /// Exact element balance. Useless for fuels without carbon, whose flue gas has only the air's.
     #[must_use]
     #[inline(always)]
-    pub fn from_carbon_dioxide(&self, carbon_dioxide_dry: f64, carbon_monoxide_dry: f64) -> Combustion {
-        let not_formed = 1.0 - 0.5 * carbon_monoxide_dry;
-        let dry_flue = (self.carbon + self.air_carbon_dioxide * (self.dry_air - self.stoichiometric_dry_flue))
-            / (carbon_dioxide_dry + carbon_monoxide_dry - self.air_carbon_dioxide * not_formed);
-        let excess_air = dry_flue * not_formed - self.stoichiometric_dry_flue;
-        Combustion {
-            excess_air_ratio: 1.0 + excess_air / self.dry_air,
-            dry_flue,
-            carbon_monoxide: carbon_monoxide_dry * dry_flue,
-            oxygen_dry: excess_air * self.air_oxygen / dry_flue + 0.5 * carbon_monoxide_dry,
-            carbon_dioxide_dry,
-        }
+    pub fn oxygen_from_carbon_dioxide(&self, carbon_dioxide_dry: f64, carbon_monoxide_dry: f64) -> f64 {
+        // With no excess air counted in, the carbon of fuel and air fixes 1/D; see the module.
+        let without = 1.0 - 0.5 * carbon_monoxide_dry;
+        let undiluted_share =
+            (carbon_dioxide_dry + carbon_monoxide_dry - self.air_carbon_dioxide_fraction * without) * self.undiluted_per_carbon_dioxide;
+        0.5 * carbon_monoxide_dry + self.air_oxygen * (without - undiluted_share)
     }
 
     /// Carbon monoxide in dry flue gas thinned or thickened to no excess air, mol/mol.
     #[must_use]
     #[inline(always)]
     pub fn carbon_monoxide_air_free(&self, combustion: &Combustion) -> f64 {
-        combustion.carbon_monoxide / self.stoichiometric_dry_flue
+        combustion.carbon_monoxide * self.per_stoichiometric_dry_flue
     }
 
     /// Water in the flue gas, its dew point, and what of it condenses at flue temperature.
@@ -227,58 +220,69 @@ impl FlueKernel {
     /// pressure in Pa. Flue gas below its dew point leaves saturated.
     #[must_use]
     #[inline(always)]
-    pub fn water(&self, combustion: &Combustion, humidity_mole_ratio: f64, flue_temperature: f64, pressure: f64) -> FlueWater {
-        let from_air = combustion.excess_air_ratio * self.dry_air * humidity_mole_ratio;
-        let total = self.water + from_air;
+    pub fn water<W: Working>(
+        &self,
+        combustion: &Combustion,
+        humidity_mole_ratio: f64,
+        flue_temperature: f64,
+        pressure: f64,
+        working: &mut W,
+    ) -> FlueWater {
+        let Combustion { excess_air_ratio, dry_flue, .. } = *combustion;
+        let Self { dry_air, water: fuel_water, .. } = *self;
+        step!(working, let air_water: "n_{w,air}" = excess_air_ratio * dry_air * humidity_mole_ratio, "water of the air, mol per mol or kg of fuel");
+        step!(working, let total: "n_w" = fuel_water + air_water, "all water, mol per mol or kg of fuel");
+        step!(working, let vapour_pressure: "p_w" in PASCAL = pressure * total / (total + dry_flue), "Dalton's law");
         let saturation = water_vapour::saturation_pressure(flue_temperature);
         let rest = pressure - saturation;
         // At or above boiling any amount of vapour stays vapour: no rest, a huge saturated amount.
         let rest = if rest < 1e-3 { 1e-3 } else { rest };
-        let saturated = combustion.dry_flue * saturation / rest;
+        let saturated = dry_flue * saturation / rest;
         // The order of the comparison keeps a NaN.
         let vapour = if total < saturated { total } else { saturated };
-        FlueWater {
-            total,
-            from_air,
-            vapour,
-            condensate: total - vapour,
-            dew_point: water::saturation_temperature(pressure * total / (total + combustion.dry_flue)),
-        }
+        FlueWater { total, from_air: air_water, vapour, condensate: total - vapour, dew_point: water_vapour::dew_point(vapour_pressure) }
     }
 
     /// Where the heat goes. Temperatures in K: the flue's below 1000, the air's 233 to 333.
     #[must_use]
     #[inline(always)]
-    pub fn heat(&self, combustion: &Combustion, water: &FlueWater, flue_temperature: f64, air_temperature: f64) -> HeatBalance {
+    pub fn heat<W: Working>(
+        &self,
+        combustion: &Combustion,
+        water: &FlueWater,
+        flue_temperature: f64,
+        air_temperature: f64,
+        working: &mut W,
+    ) -> HeatBalance {
         let flue_above = flue_temperature - species::ENTHALPY_DATUM;
         let air_above = air_temperature - species::ENTHALPY_DATUM;
         let dry_heat =
             self.dry_heat.plus(combustion.excess_air_ratio, &self.air_heat).plus(combustion.carbon_monoxide, &self.carbon_monoxide_heat);
-        let vapour_in_flue = self.vapour_heat.at(flue_above);
-        let vapour_in_air = self.vapour_heat.at(air_above);
+        let dry_gas_heat = dry_heat.at(flue_above);
+        let vapour_heat = self.vapour_heat.at(flue_above);
+        let vapour_heat_of_air = self.vapour_heat.at(air_above);
+        let latent_heat = water_vapour::LATENT_HEAT_25C * self.per_gross;
+        let liquid_heat = (species::WATER.molar_mass * self.per_gross) * water_vapour::liquid_enthalpy_above_25c(flue_temperature);
+        let dry_air_heat = self.air_heat.at(air_above);
         let [fuel_constant, fuel_slope] = self.fuel_heat;
+        let fuel_heat = air_above * (fuel_constant + air_above * fuel_slope);
+        let carbon_monoxide_heat = self.carbon_monoxide;
+        let Combustion { excess_air_ratio, carbon_monoxide, .. } = *combustion;
+        let FlueWater { total: all_water, from_air: air_water, vapour: vapour_amount, condensate: condensate_amount, .. } = *water;
+        let gross_over_net = self.gross_over_net;
 
-        let dry = dry_heat.at(flue_above);
-        let vapour = water.vapour * vapour_in_flue;
-        let latent = (water.vapour - water.from_air) * (water_vapour::LATENT_HEAT_25C * self.per_gross);
-        let condensate =
-            water.condensate * (species::WATER.molar_mass * self.per_gross) * water_vapour::liquid_enthalpy_above_25c(flue_temperature);
-        let unburnt = combustion.carbon_monoxide * self.carbon_monoxide;
-        let air = combustion.excess_air_ratio * self.air_heat.at(air_above) + water.from_air * vapour_in_air;
-        let fuel = air_above * (fuel_constant + air_above * fuel_slope);
-        let efficiency_gross = 1.0 - dry - vapour - latent - condensate - unburnt + air + fuel;
-        HeatBalance {
-            dry,
-            vapour,
-            latent,
-            condensate,
-            unburnt,
-            air,
-            fuel,
-            flue_loss_net: (dry - dry_heat.at(air_above) + water.total * (vapour_in_flue - vapour_in_air)) * self.gross_over_net,
-            efficiency_gross,
-            efficiency_net: efficiency_gross * self.gross_over_net,
-        }
+        step!(working, let dry: "q_{dry}" in PERCENT = dry_gas_heat, "NASA TM-4513 enthalpies above 25 °C, share of gross heat");
+        step!(working, let vapour: "q_{vap}" in PERCENT = vapour_amount * vapour_heat, "NASA TM-4513");
+        step!(working, let latent: "q_{lat}" in PERCENT = (vapour_amount - air_water) * latent_heat, "ISO 6976:2016 Table A.5");
+        step!(working, let condensate: "q_{con}" in PERCENT = condensate_amount * liquid_heat, "IAPWS-95, fitted");
+        step!(working, let unburnt: "q_{CO}" in PERCENT = carbon_monoxide * carbon_monoxide_heat, "NASA TM-4513");
+        step!(working, let air: "q_{air}" in PERCENT = excess_air_ratio * dry_air_heat + air_water * vapour_heat_of_air, "NASA TM-4513");
+        step!(working, let fuel: "q_{fuel}" in PERCENT = fuel_heat, "heat capacity of the fuel gas");
+        step!(working, let efficiency_gross: "\\eta_s" in PERCENT = 1.0 - dry - vapour - latent - condensate - unburnt + air + fuel, "energy balance");
+        step!(working, let efficiency_net: "\\eta_i" in PERCENT = efficiency_gross * gross_over_net, "definition");
+        let dry_gas_heat_at_air = dry_heat.at(air_above);
+        step!(working, let flue_loss_net: "q_A" in PERCENT = (dry - dry_gas_heat_at_air + all_water * (vapour_heat - vapour_heat_of_air)) * gross_over_net, "enthalpies above air temperature");
+        HeatBalance { dry, vapour, latent, condensate, unburnt, air, fuel, flue_loss_net, efficiency_gross, efficiency_net }
     }
 
     /// Mass of condensate per gross heat input, kg/J.

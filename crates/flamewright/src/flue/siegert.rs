@@ -46,17 +46,7 @@ const fn published(name: &'static str, fuels: &'static str, a2: f64, b: f64, sou
 /// Oxygen of air in Siegert's formula, mol/mol (1. BImSchV, Anlage 2).
 pub const SIEGERT_AIR_OXYGEN: f64 = 0.21;
 
-/// Flue loss as a fraction of the net heat input, by Siegert's formula in its oxygen form:
-/// `q = (t_flue - t_air) (A2 / (21 - O2) + B)` in per cent and kelvin.
-///
-/// `oxygen_dry` in mol/mol, `temperature_rise` the flue's above the air's, K.
-#[must_use]
-#[inline(always)]
-pub fn flue_loss_from_oxygen(constants: &SiegertConstants, oxygen_dry: f64, temperature_rise: f64) -> f64 {
-    0.01 * temperature_rise * (constants.a2 / (100.0 * (SIEGERT_AIR_OXYGEN - oxygen_dry)) + constants.b)
-}
-
-/// The same in its carbon dioxide form, `q = (t_flue - t_air) (A1 / CO2 + B)`, `a1` in % per K
+/// Flue loss as a fraction of the net heat input by the carbon dioxide form of Siegert's formula, `q = (t_flue - t_air) (A1 / CO2 + B)`, `a1` in % per K
 /// times % of carbon dioxide.
 #[must_use]
 #[inline(always)]

@@ -8,6 +8,7 @@ use super::math::natural_logarithm;
 use crate::air::properties::{HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, STANDARD_ATMOSPHERE, polynomial, scaled_temperature};
 use crate::convection::outside::{OutsideAir, OutsideFilm};
 use crate::convection::radiation::{STEFAN_BOLTZMANN, radiated};
+use crate::root::rising_root;
 use core::f64::consts::PI;
 
 /// The room as the outer surface meets it.
@@ -260,57 +261,6 @@ pub fn balance(
     let coldest = inner_temperature.min(air).min(radiant_temperature);
     let warmest = inner_temperature.max(air).max(radiant_temperature);
     at(rising_root(excess, coldest, warmest, 1e-11))
-}
-
-/// The root of a rising function within a bracket, to an absolute tolerance; NaN if there is none.
-///
-/// Regula falsi with Illinois' halving, and plain halving whenever that does not shrink the bracket
-/// by half in three steps.
-pub(crate) fn rising_root(function: impl Fn(f64) -> f64, low: f64, high: f64, tolerance: f64) -> f64 {
-    let (mut low, mut high) = (low, high);
-    let (mut at_low, mut at_high) = (function(low), function(high));
-    if !(at_low <= 0.0 && at_high >= 0.0) {
-        return f64::NAN;
-    }
-    if at_low == 0.0 {
-        return low;
-    }
-    if at_high == 0.0 {
-        return high;
-    }
-    let mut width = high - low;
-    let mut last_rose = None;
-    for step in 1..200 {
-        let middle =
-            if step % 3 == 0 && high - low > 0.5 * width { 0.5 * (low + high) } else { high - at_high * (high - low) / (at_high - at_low) };
-        if step % 3 == 0 {
-            width = high - low;
-        }
-        let at = function(middle);
-        if at == 0.0 || !at.is_finite() {
-            return if at == 0.0 { middle } else { f64::NAN };
-        }
-        let moved;
-        if at < 0.0 {
-            moved = middle - low;
-            (low, at_low) = (middle, at);
-            if last_rose == Some(true) {
-                at_high *= 0.5;
-            }
-            last_rose = Some(true);
-        } else {
-            moved = high - middle;
-            (high, at_high) = (middle, at);
-            if last_rose == Some(false) {
-                at_low *= 0.5;
-            }
-            last_rose = Some(false);
-        }
-        if high - low <= tolerance || moved == 0.0 {
-            break;
-        }
-    }
-    high - at_high * (high - low) / (at_high - at_low)
 }
 
 #[cfg(test)]

@@ -4,7 +4,6 @@ use super::decay::{stretch_between, temperature_after};
 use super::run::{
     AIR_SOURCE, FILM_SOURCE, INSIDE_SOURCE, Run, Section, VERTICAL_SOURCE, WATER_SOURCE, WIND_SOURCE, inside_film, run_record, run_rules,
 };
-use super::surface::rising_root;
 use crate::Error;
 use crate::calculation::{Calculation, Column, Context, Info, Raised, Rule, Setting, Settings, Table};
 use crate::convection::friction::{LAMINAR_BELOW, TURBULENT_FROM};
@@ -15,6 +14,7 @@ use crate::quantity::types::{
 };
 use crate::quantity::units::{DEGREE_CELSIUS, METRE, WATT_PER_METRE};
 use crate::record::record;
+use crate::root::rising_root;
 use crate::water::liquid;
 use crate::working::{Working, step};
 use alloc::vec::Vec;

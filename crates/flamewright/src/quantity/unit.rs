@@ -153,6 +153,8 @@ pub mod units {
     pub const WATT_PER_SQUARE_METRE_KELVIN: Unit = Unit::new("W/(m²·K)", 1.0, per(per(POWER, AREA), TEMPERATURE));
     pub const METRE_KELVIN_PER_WATT: Unit = Unit::new("m·K/W", 1.0, per(times(LENGTH, TEMPERATURE), POWER));
     pub const KELVIN_PER_WATT: Unit = Unit::new("K/W", 1.0, per(TEMPERATURE, POWER));
+    pub const CUBIC_METRE_PER_KILOWATT: Unit = Unit::new("m³/kW", 1e-3, per(VOLUME, POWER));
+    pub const SQUARE_METRE_KELVIN_PER_WATT: Unit = Unit::new("m²·K/W", 1.0, per(times(AREA, TEMPERATURE), POWER));
     pub const SQUARE_MILLIMETRE_PER_KILOWATT: Unit = Unit::new("mm²/kW", 1e-9, per(AREA, POWER));
     pub const CUBIC_METRE_PER_HOUR_KILOWATT: Unit = Unit::new("m³/(h·kW)", 1.0 / 3.6e6, per(per(VOLUME, TIME), POWER));
     pub const OHM: Unit = Unit::new("Ω", 1.0, RESISTANCE);

@@ -63,6 +63,10 @@ pub mod types {
     pub type VolumePerEnergy = Q<P1, N1, P2, Z0, Z0, Z0, Z0>;
     /// Area per power, m²/W.
     pub type AreaPerPower = Q<Z0, N1, P3, Z0, Z0, Z0, Z0>;
+    /// Thermal resistance of an area, m²·K/W.
+    pub type InsulanceFactor = Q<Z0, N1, P3, Z0, P1, Z0, Z0>;
+    /// Volume per power, m³/W.
+    pub type VolumePerPower = Q<P1, N1, P3, Z0, Z0, Z0, Z0>;
     /// Volume flow per power, m³/J.
     pub type VolumeRatePerPower = VolumePerEnergy;
     /// Kinematic viscosity or diffusivity, m²/s.
@@ -117,6 +121,8 @@ values! {
     MassPerLength, "mass per length", "kilogram_per_metre", [-1, 1, 0, 0, 0, 0, 0], false;
     MassPerEnergy, "mass per energy", "kilogram_per_joule", [-2, 0, 2, 0, 0, 0, 0], false;
     VolumePerEnergy, "volume per energy", "cubic_metre_per_joule", [1, -1, 2, 0, 0, 0, 0], false;
+    InsulanceFactor, "thermal resistance of an area", "square_metre_kelvin_per_watt", [0, -1, 3, 0, 1, 0, 0], false;
+    VolumePerPower, "volume per power", "cubic_metre_per_watt", [1, -1, 3, 0, 0, 0, 0], false;
     AreaPerPower, "area per power", "square_metre_per_watt", [0, -1, 3, 0, 0, 0, 0], false;
     SpecificVolume, "specific volume", "cubic_metre_per_kilogram", [3, -1, 0, 0, 0, 0, 0], false;
     MolarMass, "molar mass", "kilogram_per_mole", [0, 1, 0, 0, 0, -1, 0], false;

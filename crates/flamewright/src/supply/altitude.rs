@@ -61,7 +61,10 @@ impl Calculation for Altitude {
         title: "Effect of altitude",
         summary: "Barometric pressure at a height, and with it the density of air and the heat input of a burner left as it was set at sea level.",
         sources: &[
-            Source::new("ISO 2533:1975 standard atmosphere (constants from memory, checked on its sea-level values)", "pressure with height"),
+            Source::new(
+                "ISO 2533:1975 standard atmosphere (constants from memory, checked on its sea-level values)",
+                "pressure with height",
+            ),
             Source::new("Orifice equation; textbook", "heat input with the root of gas density"),
         ],
         accuracy: "Weather of equal sea-level pressure departs from the standard atmosphere by about 0.5 % of the pressure for each 1000 m.",
@@ -90,7 +93,9 @@ mod tests {
     #[test]
     fn the_standard_atmosphere_is_met() {
         // ISO 2533 tables, geopotential height, hPa and kelvin; from memory.
-        for (height, pressure, temperature) in [(0.0, 1013.25, 288.15), (1000.0, 898.746, 281.65), (2000.0, 794.952, 275.15), (3000.0, 701.085, 268.65)] {
+        for (height, pressure, temperature) in
+            [(0.0, 1013.25, 288.15), (1000.0, 898.746, 281.65), (2000.0, 794.952, 275.15), (3000.0, 701.085, 268.65)]
+        {
             let place = HeightAboveSea { altitude: Length::from_si(height), ..HeightAboveSea::unset() };
             let got = Altitude.evaluate(&place).unwrap().output;
             assert!((got.barometric_pressure.si() / 100.0 - pressure).abs() < 0.01, "{height}: {}", got.barometric_pressure.si());

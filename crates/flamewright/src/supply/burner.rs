@@ -103,7 +103,10 @@ impl Calculation for BurnerPressure {
         title: "Burner pressure, heat input and gas",
         summary: "Heat input at another burner pressure, gas, gas temperature or barometer by the square law of the injector, the pressure for a wanted heat input, and the injector for it.",
         sources: &[
-            Source::new("Orifice equation for a small pressure difference; textbook", "heat input with the root of pressure times gas density"),
+            Source::new(
+                "Orifice equation for a small pressure difference; textbook",
+                "heat input with the root of pressure times gas density",
+            ),
             Source::new("ISO 6976:2016, definition", "Wobbe index"),
             Source::new("common practice, no source", "modified Wobbe index: Wobbe index over the root of the absolute gas temperature"),
         ],

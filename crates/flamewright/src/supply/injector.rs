@@ -248,7 +248,8 @@ mod tests {
         assert!(InjectorSize.evaluate(&wanted).is_err());
         let by_flow = InjectorWanted { gas_flow: VolumeRate::from_si(1e-4), ..wanted };
         assert!(InjectorSize.evaluate(&by_flow).is_ok());
-        let both = InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), calorific_value_gross: CalorificValue::from_si(38e6), ..by_flow };
+        let both =
+            InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), calorific_value_gross: CalorificValue::from_si(38e6), ..by_flow };
         assert!(InjectorSize.evaluate(&both).is_err());
         assert!(InjectorSize.evaluate(&InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), ..wanted }).is_err());
     }

@@ -1,9 +1,7 @@
 //! The calculation `cool_down`: how long until a hot block is cool enough, and where its heat goes.
 
 use super::network::Point;
-use super::plant::{
-    CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Laid, Layout, Opening, Plant, RETURN_CELLS, State, plant_record, plant_rules,
-};
+use super::plant::{CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, RETURN_CELLS, State, plant_record, plant_rules};
 use super::run::{Bounds, Mark, Then, Trace, What, run};
 use super::solver::Direction;
 use super::thermostat::Controls;
@@ -144,7 +142,7 @@ pub enum Watched {
     ReturnEnd,
 }
 
-const WATCHED: &[(&str, Watched)] = &[
+pub(crate) const WATCHED: &[(&str, Watched)] = &[
     ("block", Watched::Block),
     ("metal", Watched::Metal),
     ("flow_end", Watched::FlowEnd),
@@ -152,9 +150,16 @@ const WATCHED: &[(&str, Watched)] = &[
     ("return_end", Watched::ReturnEnd),
 ];
 
+pub(crate) const WATCHED_SETTING: Setting = Setting {
+    name: "watched",
+    doc: "The point whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter, or the end of the return pipe.",
+    form: Form::Choice(&["block", "metal", "flow_end", "emitter", "return_end"]),
+    default: Some("block"),
+};
+
 impl Watched {
     /// The point of the network, where the plant has it.
-    fn point(self, plant: &Plant) -> Option<Point> {
+    pub(crate) fn point(self, plant: &Plant) -> Option<Point> {
         let (flow, emits, back) = (plant.flow_length.si() > 0.0, plant.emitter_output.si() > 0.0, plant.return_length.si() > 0.0);
         let part = |number: usize| Some(Point::PartEnd { circuit: 0, part: number });
         match self {
@@ -198,12 +203,7 @@ impl Context for CoolDown {
             form: Form::Choice(&["running", "stopped"]),
             default: Some("running"),
         },
-        Setting {
-            name: "watched",
-            doc: "The point whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter, or the end of the return pipe.",
-            form: Form::Choice(&["block", "metal", "flow_end", "emitter", "return_end"]),
-            default: Some("block"),
-        },
+        WATCHED_SETTING,
         THRESHOLDS,
     ];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
@@ -250,11 +250,6 @@ const NO_FALL: Fall = Fall {
 };
 
 impl CoolDown {
-    /// Whether any circuit differs between the two states.
-    fn compares(&self) -> bool {
-        self.layout.circuits.iter().any(|circuit| matches!(circuit.opening, Opening::OpenedAfter | Opening::ClosedAfter))
-    }
-
     fn lay_out(&self, plant: &Plant, state: State) -> Option<(Laid, usize)> {
         let laid = plant.lay_out(&self.layout, state, Vec::new())?;
         let node = laid.model.node(self.watched.point(plant)?)?;
@@ -263,10 +258,10 @@ impl CoolDown {
 
     fn fall(&self, input: &CoolDownState, state: State) -> Fall {
         let plant = Plant::of(input);
-        let Some((mut laid, node)) = self.lay_out(&plant, state) else { return NO_FALL };
-        if !input.to_array().iter().zip(CoolDownState::FIELDS).all(|(value, field)| value.is_finite() || !field.absent.is_empty()) {
+        if !Plant::is_whole(input) {
             return NO_FALL;
         }
+        let Some((mut laid, node)) = self.lay_out(&plant, state) else { return NO_FALL };
         let mark = Mark { node, level: input.target_temperature.si(), direction: Direction::Falling };
         let mut reached = None;
         let parts = laid.parts.clone();
@@ -388,13 +383,13 @@ impl Calculation for CoolDown {
         Raised::NONE
             .when(ALREADY_THERE, output.time.si() == 0.0)
             .when(NEVER, output.time.si().is_nan())
-            .when(NEVER_AFTER, self.compares() && output.time_after.si().is_nan())
+            .when(NEVER_AFTER, self.layout.changes_over() && output.time_after.si().is_nan())
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
     }
 
     fn compute<W: Working>(&self, input: &CoolDownState, working: &mut W) -> CoolDownResult {
         let before = self.fall(input, State::Before);
-        let after = if self.compares() { self.fall(input, State::After) } else { NO_FALL };
+        let after = if self.layout.changes_over() { self.fall(input, State::After) } else { NO_FALL };
         let CoolDownState { metal_mass, metal_specific_heat_capacity, water_content, water_density, water_specific_heat_capacity, .. } =
             *input;
         step!(working, let metal_capacity: "C_M" in KILOJOULE_PER_KELVIN = metal_mass * metal_specific_heat_capacity, "definition");
@@ -437,7 +432,7 @@ impl Calculation for CoolDown {
             tables.extend(self.trace_tables(&plant, lowest, state, [names[1], names[2]]).into_iter().flatten());
         };
         add(State::Before, ["thresholds", "temperatures", "heat given off"]);
-        if self.compares() {
+        if self.layout.changes_over() {
             add(State::After, ["thresholds after", "temperatures after", "heat given off after"]);
         }
         tables
@@ -445,8 +440,8 @@ impl Calculation for CoolDown {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::super::plant::{FurtherCircuit, NamedCircuit};
+pub(crate) mod tests {
+    use super::super::plant::{FurtherCircuit, NamedCircuit, Opening};
     use super::*;
     use flamewright_reference::{Row, rows};
     use std::vec;
@@ -501,13 +496,13 @@ mod tests {
         assert_eq!(seen, 48);
     }
 
-    fn bypass() -> CoolDownState {
+    pub(crate) fn bypass() -> CoolDownState {
         let cases = rows("heat/cooldown_circuit_params.csv");
         let target_temperature = ThermodynamicTemperature::from_si(333.15);
         CoolDownState { target_temperature, ..reference_plant(&cases[0]) }
     }
 
-    fn radiator(opening: Opening) -> NamedCircuit {
+    pub(crate) fn radiator(opening: Opening) -> NamedCircuit {
         let circuit = FurtherCircuit::read([
             ("flow_length", "8 m"),
             ("return_length", "8 m"),

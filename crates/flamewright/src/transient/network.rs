@@ -506,11 +506,6 @@ impl Model {
         self.standing + self.firing.power(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]))
     }
 
-    /// Mass flow of a circuit, kg/s.
-    pub(crate) fn flow(&self, circuit: usize) -> f64 {
-        self.chains.get(circuit).map_or(0.0, |chain| chain.conveyance / self.water_heat_capacity)
-    }
-
     /// Temperature of the mixed water that comes back to the block, K; NaN while nothing flows.
     pub(crate) fn return_temperature(&self, state: &[f64]) -> f64 {
         let mut flow = 0.0;
@@ -630,21 +625,13 @@ impl System for Model {
         }
 
         let firing = self.firing_power(state);
-        let mut to_water = returned;
-        let hot = match self.metal {
-            Some(metal) => {
-                let through_film = self.film * (state[metal] - water);
-                to_water += through_film;
-                change[metal] = (firing - through_film) * self.per_capacity[metal] - self.decay[metal] * (state[metal] - room);
-                change[self.water] = to_water * self.per_capacity[self.water];
-                metal
-            }
-            None => {
-                change[self.water] = (to_water + firing) * self.per_capacity[self.water] - self.decay[self.water] * (water - room);
-                self.water
-            }
-        };
-        debug_assert_eq!(hot, self.sinks[0].from);
+        if let Some(metal) = self.metal {
+            let through_film = self.film * (state[metal] - water);
+            change[self.water] = (returned + through_film) * self.per_capacity[self.water];
+            change[metal] = (firing - through_film) * self.per_capacity[metal] - self.decay[metal] * (state[metal] - room);
+        } else {
+            change[self.water] = (returned + firing) * self.per_capacity[self.water] - self.decay[self.water] * (water - room);
+        }
 
         let mut to_room = 0.0;
         for (sink, book) in self.sinks.iter().zip(books.iter_mut()) {
@@ -824,7 +811,7 @@ impl System for Model {
         }
         let last = self.sinks.len();
         books[last] = (books[last] + self.outside_loss * room) / f.shift;
-        let fired = if f.firing_slope != 0.0 { f.firing_slope * values[firing_sensor(&self.firing, &self.sensor_nodes)] } else { 0.0 };
+        let fired = f.firing_slope * values[firing_sensor(&self.firing, &self.sensor_nodes)];
         books[last + 1] = (books[last + 1] + fired) / f.shift;
     }
 }
@@ -964,7 +951,8 @@ mod tests {
     #[test]
     fn pump_curve_and_parallel_circuits_balance() {
         let model = model();
-        let (first, second, closed) = (model.flow(0), model.flow(1), model.flow(2));
+        let flow = |circuit: usize| model.chains[circuit].conveyance / model.water_heat_capacity;
+        let (first, second, closed) = (flow(0), flow(1), flow(2));
         assert_eq!(closed, 0.0);
         // Parallel ways have the same pressure difference, which is what the pump gives at the sum.
         let pressures = [first / 1e-3, second / 2e-3].map(|root| root * root);

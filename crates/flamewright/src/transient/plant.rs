@@ -1,13 +1,14 @@
 //! The heat generator, its pump, its main circuit and the room, as every calculation here asks for them.
 
-use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Pump, Room, Sensor};
+use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Point, Pump, Room, Sensor};
+use super::thermostat::Burner;
 use crate::Error;
 use crate::calculation::{Form, Setting, Settings};
 use crate::catalogue::{Bare, read_input};
 use crate::node::Node;
 use crate::quantity::types::{
     HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
-    ThermalConductance, ThermodynamicTemperature, Volume,
+    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::{LinearTransmittance, Value};
 use crate::record::{Record, record};
@@ -97,6 +98,9 @@ macro_rules! plant_record {
             /// Temperature of the block at the start.
             #[field("t_{B0}", DEGREE_CELSIUS, 0.0..=150.0, usual = 5.0..=110.0)]
             pub block_temperature: ThermodynamicTemperature,
+            /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than the water by its output over the film conductance.
+            #[field("t_{M0}", DEGREE_CELSIUS, 0.0..=400.0, absent = "as the water of the block")]
+            pub metal_temperature: ThermodynamicTemperature,
             /// Temperature of pipes and emitters at the start.
             #[field("t_{C0}", DEGREE_CELSIUS, -30.0..=150.0, absent = "as the block")]
             pub circuit_temperature: ThermodynamicTemperature,
@@ -105,6 +109,34 @@ macro_rules! plant_record {
     };
 }
 pub(crate) use plant_record;
+
+/// As [`plant_record!`], with the burner's fields behind those of the plant.
+macro_rules! fired_plant_record {
+    ($(#[$doc:meta])* pub struct $name:ident { $($rest:tt)* }) => {
+        plant_record! {
+            $(#[$doc])*
+            pub struct $name {
+                /// Output of the burner to the block; the most it gives, where it has stages or modulates.
+                #[field("P", KILOWATT, 0.01..=1e4, usual = 1.0..=500.0)]
+                pub burner_output: Power,
+                /// Output of the low stage, or the least of a modulating burner.
+                #[field("P_{low}", KILOWATT, 0.01..=1e4, absent = "one output only")]
+                pub low_output: Power,
+                /// How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to turn down.
+                #[field("\\Delta t_P", KELVIN, 0.1..=60.0, default = 5.0)]
+                pub turn_down_band: TemperatureInterval,
+                /// Temperature at which the control thermostat stops the burner, on rising temperature.
+                #[field("t_{off}", DEGREE_CELSIUS, 0.0..=150.0, usual = 25.0..=95.0)]
+                pub cut_out_temperature: ThermodynamicTemperature,
+                /// Time constant of the thermostat's sensor in its pocket.
+                #[field("\\tau_S", SECOND, 0.0..=3600.0, default = 0.0, usual = 0.0..=120.0)]
+                pub sensor_time_constant: Time,
+                $($rest)*
+            }
+        }
+    };
+}
+pub(crate) use fired_plant_record;
 
 /// The rules every plant has, in front of those of one calculation, and the check for them.
 macro_rules! plant_rules {
@@ -133,6 +165,63 @@ pub(crate) use plant_rules;
 plant_record! {
     /// A heat generator with its pump and main circuit.
     pub struct Plant {}
+}
+
+fired_plant_record! {
+    /// A heat generator with its burner, pump and main circuit.
+    pub struct FiredPlant {}
+}
+
+/// How a burner gives its output.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Turndown {
+    /// One output.
+    #[default]
+    Fixed,
+    /// Two outputs, changed over below the cut-out.
+    TwoStage,
+    /// In proportion to the temperature below the cut-out, down to a least output.
+    Modulating,
+}
+
+pub(crate) const BURNER: Setting = Setting {
+    name: "burner",
+    doc: "How the burner gives its output: fixed, in two stages, or modulating down to a least output.",
+    form: Form::Choice(&["fixed", "two_stage", "modulating"]),
+    default: Some("fixed"),
+};
+
+impl Turndown {
+    pub(crate) fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        settings.choice("burner", &[("fixed", Self::Fixed), ("two_stage", Self::TwoStage), ("modulating", Self::Modulating)])
+    }
+}
+
+impl FiredPlant {
+    /// The plant and burner in front of the fields of a calculation.
+    pub(crate) fn of<R: Record>(record: &R) -> Self {
+        Self::from_slice(record.to_array().as_ref())
+    }
+
+    /// The burner, where its outputs make sense.
+    pub(crate) fn burner(&self, turndown: Turndown) -> Burner {
+        let (most, least, band) = (self.burner_output.si(), self.low_output.si(), self.turn_down_band.si());
+        match turndown {
+            Turndown::Fixed => Burner::Fixed(most),
+            Turndown::TwoStage => Burner::TwoStage { low: least, high: most, change: band },
+            Turndown::Modulating => Burner::Modulating { least, most, band },
+        }
+    }
+
+    /// Whether a low output is missing or higher than the high one.
+    pub(crate) fn has_no_turndown(&self, turndown: Turndown) -> bool {
+        turndown != Turndown::Fixed && !(self.low_output.si() < self.burner_output.si())
+    }
+
+    /// The sensor of the control thermostat: it looks at the water of the block.
+    pub(crate) fn sensor(&self) -> Sensor {
+        Sensor { point: Point::Block, time_constant: self.sensor_time_constant.si() }
+    }
 }
 
 /// A further circuit, parallel to the main one.
@@ -238,6 +327,11 @@ pub(crate) const CIRCUITS: Setting = Setting {
 };
 
 impl Layout {
+    /// Whether any circuit differs between the two states.
+    pub(crate) fn changes_over(&self) -> bool {
+        self.circuits.iter().any(|circuit| matches!(circuit.opening, Opening::OpenedAfter | Opening::ClosedAfter))
+    }
+
     /// From settings by name.
     pub(crate) fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
         let cells = |name: &str| -> Result<usize, Error> {
@@ -370,6 +464,12 @@ impl Plant {
         Self::from_slice(record.to_array().as_ref())
     }
 
+    /// Whether every value is there that the record asks for.
+    pub(crate) fn is_whole<R: Record>(record: &R) -> bool {
+        let values = record.to_array();
+        values.as_ref().iter().zip(R::FIELDS).all(|(value, field)| value.is_finite() || (value.is_nan() && !field.absent.is_empty()))
+    }
+
     /// Heat capacity of the metal and of the water of the block, J/K.
     pub(crate) fn capacities(&self) -> (f64, f64) {
         let metal = self.metal_mass.si() * self.metal_specific_heat_capacity.si();
@@ -472,7 +572,7 @@ impl Plant {
         let film = self.film_conductance.si();
         let block = Block {
             heat_capacity: if self.two_masses() { water } else { metal + water },
-            metal: self.two_masses().then_some(Metal { heat_capacity: metal, film, start }),
+            metal: self.two_masses().then_some(Metal { heat_capacity: metal, film, start: or(self.metal_temperature.si(), start) }),
             casing: HeatLoss::linear(self.casing_loss.si()),
             start,
         };
@@ -481,4 +581,11 @@ impl Plant {
         model.set_standing_heat(self.standing_heat.si());
         Some(Laid { model, parts })
     }
+}
+
+/// One record with the plant's fields taken from another: they stand in front in both.
+#[cfg(test)]
+pub(crate) fn with_plant<A: Record, B: Record>(plant: &A, rest: &B) -> B {
+    let (from, to) = (plant.to_array(), rest.to_array());
+    B::from_fn(|i| if i < Plant::FIELDS.len() { from.as_ref()[i] } else { to.as_ref()[i] })
 }

@@ -150,6 +150,7 @@ impl Solver {
         &self.rates
     }
 
+    #[cfg(test)]
     pub(crate) fn steps(&self) -> u32 {
         self.steps
     }

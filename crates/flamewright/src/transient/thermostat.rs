@@ -31,15 +31,6 @@ pub(crate) enum Burner {
 }
 
 impl Burner {
-    /// Largest output, W.
-    pub(crate) fn most(self) -> f64 {
-        match self {
-            Burner::Fixed(power) => power,
-            Burner::TwoStage { high, .. } => high,
-            Burner::Modulating { most, .. } => most,
-        }
-    }
-
     pub(crate) fn firing(self, control: &Thermostat, high_stage: bool) -> Firing {
         match self {
             Burner::Fixed(power) => Firing::Fixed(power),

@@ -1,0 +1,310 @@
+//! The calculation `circuit_cycling`: on and off times of a burner on a block with its circuits.
+
+use super::cool_down::column;
+use super::plant::{
+    BURNER, CIRCUITS, FLOW_CELLS, FiredPlant, Layout, Plant, RETURN_CELLS, State, Turndown, fired_plant_record, plant_record, plant_rules,
+};
+use super::run::{Bounds, Ending, Then, What, run};
+use super::thermostat::{Controls, Thermostat};
+use crate::Error;
+use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source, Table};
+use crate::quantity::types::{
+    Frequency, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
+    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+};
+use crate::quantity::units::{KILOWATT, PER_HOUR, SECOND};
+use crate::quantity::{LinearTransmittance, Value, units};
+use crate::record::record;
+use crate::working::{Working, step};
+use alloc::vec::Vec;
+
+fired_plant_record! {
+    /// A plant whose burner a thermostat switches.
+    pub struct CircuitCyclingState {
+        /// Temperature at which it lights the burner again, on falling temperature.
+        #[field("t_{on}", DEGREE_CELSIUS, -20.0..=150.0, usual = 20.0..=90.0)]
+        pub cut_in_temperature: ThermodynamicTemperature,
+        /// Least time the burner stays off.
+        #[field("\\tau_{min}", MINUTE, 0.0..=120.0, default = 0.0)]
+        pub anti_cycling_delay: Time,
+    }
+}
+
+/// How the burner cycles once its cycles repeat.
+#[record]
+pub struct CircuitCyclingResult {
+    /// Time the burner burns in each cycle.
+    #[field("\\tau_{on}", SECOND, absent = "no repeating cycle")]
+    pub on_time: Time,
+    /// Time it stands in each cycle.
+    #[field("\\tau_{off}", SECOND, absent = "no repeating cycle")]
+    pub off_time: Time,
+    /// Time of a whole cycle.
+    #[field("\\tau", SECOND, absent = "no repeating cycle")]
+    pub period: Time,
+    /// Starts per hour.
+    #[field("z", PER_HOUR, absent = "no repeating cycle")]
+    pub start_rate: Frequency,
+    /// Share of the time the burner burns.
+    #[field("d", PERCENT, absent = "no repeating cycle")]
+    pub duty: Ratio,
+    /// Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping.
+    #[field("\\bar P", KILOWATT, absent = "no repeating cycle")]
+    pub mean_output: Power,
+    /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands without end.
+    #[field("t_\\infty", DEGREE_CELSIUS, absent = "the burner cycles")]
+    pub steady_temperature: ThermodynamicTemperature,
+    /// Cycles until they repeat to one part in 10^9.
+    #[field("N", ONE, detail = true)]
+    pub settling_count: Ratio,
+}
+
+/// Cycling of a burner on a block with its circuits.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct CircuitCycling {
+    /// Cells and further circuits.
+    pub layout: Layout,
+    /// How the burner gives its output.
+    pub turndown: Turndown,
+}
+
+impl Context for CircuitCycling {
+    const SETTINGS: &'static [Setting] = &[FLOW_CELLS, RETURN_CELLS, CIRCUITS, BURNER];
+    fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        Ok(Self { layout: Layout::from_settings(settings)?, turndown: Turndown::from_settings(settings)? })
+    }
+}
+
+plant_rules! {
+    refuse NO_TURNDOWN on "low_output": "a two-stage or modulating burner needs a low output below its full one";
+    refuse NO_DIFFERENTIAL on "cut_in_temperature": "the cut-in must lie below the cut-out: with no differential the burner would switch without end";
+    notice NEVER_STOPS on "steady_temperature": "the cut-out is not reached: circuits and casing take all the burner gives, it burns without stopping";
+    notice NEVER_LIGHTS on "steady_temperature": "the plant comes to rest above the cut-in: the burner never lights again";
+    notice NOT_REPEATING on "on_time": "the cycles do not repeat within the week followed";
+    notice SHORT_CYCLES on "start_rate": "the burner starts more than twelve times an hour (a notice of ours, common practice without a source): look at differential, water content and turn-down";
+}
+
+struct Cycle {
+    on: f64,
+    off: f64,
+    mean: f64,
+    steady: f64,
+    count: f64,
+}
+
+const NONE: Cycle = Cycle { on: f64::NAN, off: f64::NAN, mean: f64::NAN, steady: f64::NAN, count: f64::NAN };
+
+/// Cycles followed at most.
+const MOST_CYCLES: usize = 3000;
+
+impl CircuitCycling {
+    fn follow(&self, input: &CircuitCyclingState, mut switchings: Option<&mut Vec<(f64, bool, f64)>>) -> Cycle {
+        let fired = FiredPlant::of(input);
+        if !Plant::is_whole(input) {
+            return NONE;
+        }
+        let Some(mut laid) = Plant::of(input).lay_out(&self.layout, State::Before, alloc::vec![fired.sensor()]) else { return NONE };
+        let control = Thermostat { sensor: 0, upper: input.cut_out_temperature.si(), lower: input.cut_in_temperature.si() };
+        let controls = Controls {
+            burner: Some((fired.burner(self.turndown), control)),
+            anti_cycling: input.anti_cycling_delay.si(),
+            demand_at_start: true,
+            burning_at_start: true,
+            ..Controls::pump_only(true)
+        };
+        let (mut lit, mut stopped, mut on, mut off) = (f64::NAN, f64::NAN, f64::NAN, f64::NAN);
+        let (mut heat_when_lit, mut mean, mut count, mut repeats) = (f64::NAN, f64::NAN, 0_usize, false);
+        let (ending, solver) = run(&mut laid.model, &controls, &[], None, &Bounds::USUAL, None, |what, time, model, state| {
+            match what {
+                What::BurnerStops => {
+                    on = time - lit;
+                    stopped = time;
+                    if let Some(list) = switchings.as_deref_mut().filter(|list| list.len() < 2 * MOST_CYCLES) {
+                        list.push((time, false, state[0]));
+                    }
+                }
+                What::BurnerLights => {
+                    if let Some(list) = switchings.as_deref_mut().filter(|list| list.len() < 2 * MOST_CYCLES) {
+                        list.push((time, true, state[0]));
+                    }
+                    let last = off;
+                    off = time - stopped;
+                    count += 1;
+                    let heat = model.heat_put_in(state);
+                    mean = (heat - heat_when_lit) / (time - lit);
+                    (lit, heat_when_lit) = (time, heat);
+                    repeats = ((off - last) / off).abs() < 1e-9 && !mean.is_nan();
+                    if repeats || count >= MOST_CYCLES {
+                        return Then::Stop;
+                    }
+                }
+                _ => {}
+            }
+            Then::GoOn
+        });
+        let count = count as f64;
+        match ending {
+            Ending::Stopped if repeats => Cycle { on, off, mean, steady: f64::NAN, count },
+            Ending::Settled(steady) => {
+                let burning = solver.rates().last().copied().unwrap_or(f64::NAN);
+                Cycle { mean: burning, steady: steady[0], count, ..NONE }
+            }
+            _ => Cycle { count, ..NONE },
+        }
+    }
+}
+
+impl Calculation for CircuitCycling {
+    type Input = CircuitCyclingState;
+    type Output = CircuitCyclingResult;
+    const INFO: Info = Info {
+        name: "circuit_cycling",
+        title: "Cycling of a burner on its circuits",
+        summary: "On and off times, starts per hour and duty of a burner on a block with pump, pipes and emitters, once the cycles repeat; fixed, two-stage or modulating.",
+        sources: &[
+            Source::new("energy balance of stirred masses in a row; first law", "block, pipe cells, emitters"),
+            Source::new("EN 442 (exponent form, from memory)", "emitter load"),
+        ],
+        accuracy: "The cycle is found to one part in 10^8; the emitter's output (10 %) and the heat capacities (10 %) limit the answer.",
+        cautions: &[],
+        checked_against: "heat/burner_cycling.csv (rows with a circuit)",
+    };
+    const RULES: &'static [crate::calculation::Rule] = RULES;
+
+    fn check(&self, input: &CircuitCyclingState) -> Raised {
+        check_plant(&Plant::of(input), true)
+            .when(NO_TURNDOWN, FiredPlant::of(input).has_no_turndown(self.turndown))
+            .when(NO_DIFFERENTIAL, input.cut_in_temperature.si() >= input.cut_out_temperature.si())
+    }
+
+    fn review(&self, input: &CircuitCyclingState, output: &CircuitCyclingResult) -> Raised {
+        let (steady, burns) = (output.steady_temperature.si(), output.mean_output.si() > input.standing_heat.si());
+        Raised::NONE
+            .when(NEVER_STOPS, !steady.is_nan() && burns)
+            .when(NEVER_LIGHTS, !steady.is_nan() && !burns)
+            .when(NOT_REPEATING, output.on_time.si().is_nan() && steady.is_nan())
+            .when(SHORT_CYCLES, output.start_rate.si() > 12.0 / 3600.0)
+    }
+
+    fn compute<W: Working>(&self, input: &CircuitCyclingState, working: &mut W) -> CircuitCyclingResult {
+        let found = self.follow(input, None);
+        step!(working, let on_time: "\\tau_{on}" in SECOND = Time::from_si(found.on), "integration over cycles until they repeat");
+        step!(working, let off_time: "\\tau_{off}" in SECOND = Time::from_si(found.off), "integration over cycles until they repeat");
+        step!(working, let period: "\\tau" in SECOND = on_time + off_time, "definition");
+        step!(working, let start_rate: "z" in PER_HOUR = 1.0 / period, "definition");
+        step!(working, let duty: "d" = on_time / period, "definition");
+        step!(working, let mean_output: "\\bar P" in KILOWATT = Power::from_si(found.mean), "heat from the burner over a cycle, by its time");
+        CircuitCyclingResult {
+            on_time,
+            off_time,
+            period,
+            start_rate: Frequency::from_si(start_rate.value),
+            duty,
+            mean_output,
+            steady_temperature: ThermodynamicTemperature::from_si(found.steady),
+            settling_count: Ratio::from_si(found.count),
+        }
+    }
+
+    /// Every switching from the start until the cycles repeat.
+    fn tables(&self, input: &CircuitCyclingState) -> Vec<Table> {
+        let mut switchings = Vec::new();
+        self.follow(input, Some(&mut switchings));
+        alloc::vec![Table {
+            name: "switchings",
+            row_names: switchings.iter().map(|(_, lights, _)| if *lights { "lights".into() } else { "stops".into() }).collect(),
+            columns: alloc::vec![
+                column("time", &units::MINUTE, switchings.iter().map(|(time, _, _)| *time).collect()),
+                column("block", &units::DEGREE_CELSIUS, switchings.iter().map(|(_, _, block)| *block).collect()),
+            ],
+        }]
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::cool_down::tests::reference_plant;
+    use super::super::plant::with_plant;
+    use super::*;
+    use crate::record::Record;
+    use flamewright_reference::rows;
+
+    fn celsius(t: f64) -> ThermodynamicTemperature {
+        ThermodynamicTemperature::from_si(t + 273.15)
+    }
+
+    fn reference(row: &flamewright_reference::Row) -> CircuitCyclingState {
+        let cases = rows("heat/cooldown_circuit_params.csv");
+        let case = cases.iter().find(|case| case.text("case_id") == row.text("circuit_case")).unwrap();
+        let rest = CircuitCyclingState {
+            burner_output: Power::from_si(row.number("burner_power_W")),
+            cut_out_temperature: celsius(row.number("T_off_C")),
+            cut_in_temperature: celsius(row.number("T_on_C")),
+            ..CircuitCyclingState::unset()
+        };
+        with_plant(&reference_plant(case), &rest)
+    }
+
+    #[test]
+    fn limit_cycles_of_the_reference() {
+        let mut seen = 0;
+        for row in rows("heat/burner_cycling.csv").iter().filter(|row| !row.text("circuit_case").is_empty()) {
+            let input = reference(row);
+            let got = CircuitCycling::default().evaluate(&input).unwrap();
+            let close = |got: f64, name: &str| assert!((got / row.number(name) - 1.0).abs() < 2e-8, "{} {name} {got}", row.place);
+            close(got.on_time.si(), "time_on_s");
+            close(got.off_time.si(), "time_off_s");
+            close(got.period.si(), "period_s");
+            close(got.start_rate.si() * 3600.0, "starts_per_hour");
+            close(got.duty.si(), "duty");
+            // Over a whole cycle the burner gives its output while it burns.
+            assert!((got.mean_output.si() / (got.duty.si() * input.burner_output.si()) - 1.0).abs() < 1e-6);
+            let table = &CircuitCycling::default().tables(&input)[0];
+            for (name, block) in table.row_names.iter().zip(&table.columns[1].values) {
+                let expected = if name == "lights" { input.cut_in_temperature } else { input.cut_out_temperature };
+                assert!((block - expected.si()).abs() < 1e-6, "{name} {block}");
+            }
+            assert!(table.row_names.len() > 4);
+            seen += 1;
+        }
+        assert_eq!(seen, 2);
+    }
+
+    #[test]
+    fn turning_down_lengthens_the_burn() {
+        let rows = rows("heat/burner_cycling.csv");
+        let row = rows.iter().find(|row| !row.text("circuit_case").is_empty()).unwrap();
+        let input = CircuitCyclingState { low_output: Power::from_si(4000.0), ..reference(row) };
+        let on = |turndown| CircuitCycling { turndown, ..CircuitCycling::default() }.evaluate(&input).unwrap();
+        let (fixed, staged, modulating) = (on(Turndown::Fixed), on(Turndown::TwoStage), on(Turndown::Modulating));
+        assert!(staged.on_time.si() > 1.2 * fixed.on_time.si());
+        assert!(modulating.on_time.si() > 1.2 * fixed.on_time.si());
+        // The heat is asked for by the circuits whichever way it is given: nearly the same mean.
+        assert!((modulating.mean_output.si() / fixed.mean_output.si() - 1.0).abs() < 0.05);
+        // A least output below the load: the burner finds its rest and does not stop.
+        let fine = CircuitCyclingState { low_output: Power::from_si(500.0), turn_down_band: TemperatureInterval::from_si(10.0), ..input };
+        let steady = CircuitCycling { turndown: Turndown::Modulating, ..CircuitCycling::default() }.evaluate(&fine).unwrap();
+        assert!(steady.notices().iter().any(|notice| notice.code == "NEVER_STOPS"));
+        assert!(
+            steady.steady_temperature.si() < input.cut_out_temperature.si()
+                && steady.steady_temperature.si() > input.cut_out_temperature.si() - 10.0
+        );
+    }
+
+    #[test]
+    fn delay_and_limits() {
+        let rows = rows("heat/burner_cycling.csv");
+        let row = rows.iter().find(|row| !row.text("circuit_case").is_empty()).unwrap();
+        let held = CircuitCyclingState { anti_cycling_delay: Time::from_si(900.0), ..reference(row) };
+        let got = CircuitCycling::default().evaluate(&held).unwrap();
+        assert!((got.off_time.si() - 900.0).abs() < 1e-6, "{}", got.off_time.si());
+        let big_load = CircuitCyclingState { burner_output: Power::from_si(1000.0), ..reference(row) };
+        let got = CircuitCycling::default().evaluate(&big_load).unwrap();
+        assert!(got.notices().iter().any(|notice| notice.code == "NEVER_STOPS"));
+        let cold_cut_in = CircuitCyclingState { cut_in_temperature: celsius(15.0), ..reference(row) };
+        let got = CircuitCycling::default().evaluate(&cold_cut_in).unwrap();
+        assert!(got.notices().iter().any(|notice| notice.code == "NEVER_LIGHTS"));
+        let none = CircuitCyclingState { cut_in_temperature: celsius(80.0), ..reference(row) };
+        assert_eq!(CircuitCycling::default().evaluate(&none).err().unwrap().code(), "NO_DIFFERENTIAL");
+    }
+}

@@ -1,0 +1,311 @@
+//! The calculation `pump_overrun`: when the overrun thermostat stops the pump, if ever.
+
+use super::network::{Point, Sensor};
+use super::plant::{CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Layout, Plant, RETURN_CELLS, State, plant_record, plant_rules};
+use super::run::{Bounds, Ending, Then, What, run};
+use super::thermostat::{Controls, PumpRule, Thermostat};
+use crate::Error;
+use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source};
+use crate::quantity::types::{
+    Energy, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
+    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+};
+use crate::quantity::units::{DEGREE_CELSIUS, KILOJOULE, MINUTE};
+use crate::quantity::{LinearTransmittance, Value};
+use crate::record::record;
+use crate::working::{Working, step};
+use alloc::vec::Vec;
+
+plant_record! {
+    /// A heat generator at the moment the burner has stopped and the demand is over, and its overrun thermostat.
+    pub struct OverrunState {
+        /// Temperature to which the overrun thermostat must fall for the pump to stop.
+        #[field("t_{open}", DEGREE_CELSIUS, 0.0..=120.0, usual = 30.0..=90.0)]
+        pub overrun_temperature: ThermodynamicTemperature,
+        /// Differential of the overrun thermostat: so far it must rise again for the pump to start anew.
+        #[field("\\Delta t_O", KELVIN, 0.1..=60.0, default = 6.0, usual = 2.0..=15.0)]
+        pub overrun_differential: TemperatureInterval,
+        /// Time constant of the thermostat's sensor in its pocket.
+        #[field("\\tau_S", SECOND, 0.0..=3600.0, default = 0.0, usual = 0.0..=120.0)]
+        pub sensor_time_constant: Time,
+    }
+}
+
+/// When the pump stops, and what the plant is like then.
+#[record]
+pub struct OverrunResult {
+    /// Time until the pump stops for the first time.
+    #[field("\\tau", MINUTE, absent = "never")]
+    pub stop_time: Time,
+    /// Temperature of the water in the block at that moment.
+    #[field("t_B", DEGREE_CELSIUS, absent = "never")]
+    pub block_temperature_at_stop: ThermodynamicTemperature,
+    /// Temperature of the returning water just before.
+    #[field("t_R", DEGREE_CELSIUS, absent = "never, or no flow")]
+    pub return_temperature_at_stop: ThermodynamicTemperature,
+    /// Heat the overrun has carried out of block, pipes and emitters.
+    #[field("Q", KILOJOULE, absent = "never")]
+    pub heat_rejected: Energy,
+    /// Heat that block, pipes and emitters still hold over the room.
+    #[field("Q_L", KILOJOULE, absent = "never")]
+    pub heat_left: Energy,
+    /// Highest temperature of the block's water after the pump has stopped for the first time, with the pump then left off.
+    #[field("t_{max}", DEGREE_CELSIUS, absent = "never")]
+    pub peak_after_stop: ThermodynamicTemperature,
+    /// How often the residual heat starts the pump again.
+    #[field("N", ONE)]
+    pub restart_count: Ratio,
+    /// Time until the pump has stopped for good.
+    #[field("\\tau_{end}", MINUTE, absent = "never")]
+    pub final_stop_time: Time,
+    /// Temperature of the thermostat's place after an endless time with the pump running.
+    #[field("t_\\infty", DEGREE_CELSIUS, absent = "none: heat is put in and none is lost")]
+    pub steady_temperature: ThermodynamicTemperature,
+    /// Share by which heat put in, stored and given off fail to balance at the stop.
+    #[field("\\varepsilon", ONE, absent = "never", detail = true)]
+    pub imbalance: Ratio,
+    /// Time until the pump stops for the first time with the circuits in their second state.
+    #[field("\\tau'", MINUTE, absent = "no circuit changes over, or never")]
+    pub stop_time_after: Time,
+}
+
+/// How long the pump runs on under its overrun thermostat.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct PumpOverrun {
+    /// Cells and further circuits.
+    pub layout: Layout,
+}
+
+impl Context for PumpOverrun {
+    const SETTINGS: &'static [Setting] = &[FLOW_CELLS, RETURN_CELLS, CIRCUITS];
+    fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        Ok(Self { layout: Layout::from_settings(settings)? })
+    }
+}
+
+plant_rules! {
+    notice ALREADY_OPEN on "stop_time": "the overrun thermostat is open from the start: the pump does not run on at all";
+    notice NEVER on "stop_time": "the pump never stops: the thermostat's place comes to rest above its opening temperature (see steady_temperature)";
+    notice NEVER_AFTER on "stop_time_after": "with the circuits in their second state the pump never stops";
+    notice STARTS_AGAIN on "restart_count": "residual heat starts the pump again after it has stopped: a wider differential, or a lower opening temperature, ends that";
+    notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
+}
+
+#[derive(Clone, Copy)]
+struct Overrun {
+    stop: f64,
+    block: f64,
+    back: f64,
+    rejected: f64,
+    left: f64,
+    peak: f64,
+    restarts: f64,
+    last_stop: f64,
+    steady: f64,
+    imbalance: f64,
+}
+
+const NONE: Overrun = Overrun {
+    stop: f64::NAN,
+    block: f64::NAN,
+    back: f64::NAN,
+    rejected: f64::NAN,
+    left: f64::NAN,
+    peak: f64::NAN,
+    restarts: f64::NAN,
+    last_stop: f64::NAN,
+    steady: f64::NAN,
+    imbalance: f64::NAN,
+};
+
+/// Restarts followed at most.
+const MOST_RESTARTS: u32 = 200;
+
+fn follow(layout: &Layout, input: &OverrunState, state: State) -> Overrun {
+    let plant = Plant::of(input);
+    if !Plant::is_whole(input) {
+        return NONE;
+    }
+    let sensor = Sensor { point: Point::Block, time_constant: input.sensor_time_constant.si() };
+    let Some(mut laid) = plant.lay_out(layout, state, alloc::vec![sensor]) else { return NONE };
+    let lower = input.overrun_temperature.si();
+    let overrun = Thermostat { sensor: 0, upper: lower + input.overrun_differential.si(), lower };
+    let controls = Controls { overrun: Some(overrun), pump: PumpRule::DemandAndOverrun, ..Controls::pump_only(true) };
+    let mut found = Overrun { restarts: 0.0, ..NONE };
+    let mut at_stop: Option<Vec<f64>> = None;
+    if laid.model.initial().first().is_some_and(|start| *start <= lower) {
+        found = Overrun { stop: 0.0, last_stop: 0.0, rejected: 0.0, imbalance: 0.0, ..found };
+    }
+    let (ending, _) = run(&mut laid.model, &controls, &[], None, &Bounds::USUAL, None, |what, time, model, state| {
+        match what {
+            What::PumpStops => {
+                found.last_stop = time;
+                if found.stop.is_nan() {
+                    found.stop = time;
+                    at_stop = Some(state.to_vec());
+                    found.imbalance = model.imbalance(state);
+                    found.rejected = model.given_off(state) - model.heat_put_in(state);
+                    found.left = model.left(state);
+                }
+            }
+            What::PumpStarts => found.restarts += 1.0,
+            _ => {}
+        }
+        if found.restarts >= f64::from(MOST_RESTARTS) { Then::Stop } else { Then::GoOn }
+    });
+    if found.restarts >= f64::from(MOST_RESTARTS) || ending == Ending::Horizon {
+        found.last_stop = f64::NAN;
+    }
+    laid.model.set_pump(true);
+    if let Some(state) = at_stop {
+        found.block = state[0];
+        found.back = laid.model.return_temperature(&state);
+        found.steady = laid.model.steady(&state).map_or(f64::NAN, |steady| steady[0]);
+        laid.model.start_from(&state);
+        found.peak = state[0];
+        run(&mut laid.model, &Controls::pump_only(false), &[], Some(0), &Bounds::USUAL, None, |what, _, _, state| {
+            if what == What::Peak {
+                found.peak = state[0];
+            }
+            Then::Stop
+        });
+    } else {
+        let start = laid.model.initial().to_vec();
+        found.steady = laid.model.steady(&start).map_or(f64::NAN, |steady| steady[0]);
+        if found.stop == 0.0 {
+            found.block = start[0];
+            found.peak = start[0];
+            found.left = laid.model.left(&start);
+        }
+    }
+    found
+}
+
+impl Calculation for PumpOverrun {
+    type Input = OverrunState;
+    type Output = OverrunResult;
+    const INFO: Info = Info {
+        name: "pump_overrun",
+        title: "Pump overrun",
+        summary: "When the overrun thermostat stops the pump after the burner has stopped, or that it never does and at what temperature the plant comes to rest; whether residual heat starts it again; what another state of the circuits does to that.",
+        sources: &[
+            Source::new("energy balance of stirred masses in a row; first law", "block, pipe cells, emitters"),
+            Source::new("IEC 60730-1 (wording from memory)", "operating values and differential of the thermostat"),
+        ],
+        accuracy: "The equations are solved to about one part in 10^8 of the time; loss coefficients (10 to 30 %) and the metal's heat capacity (10 %) limit the answer.",
+        cautions: HOT_BLOCK_CAUTIONS,
+        checked_against: "heat/cooldown_circuit_params.csv, heat/cooldown_circuit_results.csv",
+    };
+    const RULES: &'static [crate::calculation::Rule] = RULES;
+
+    fn check(&self, input: &OverrunState) -> Raised {
+        check_plant(&Plant::of(input), true)
+    }
+
+    fn review(&self, _input: &OverrunState, output: &OverrunResult) -> Raised {
+        Raised::NONE
+            .when(ALREADY_OPEN, output.stop_time.si() == 0.0)
+            .when(NEVER, output.stop_time.si().is_nan())
+            .when(NEVER_AFTER, self.layout.changes_over() && output.stop_time_after.si().is_nan())
+            .when(STARTS_AGAIN, output.restart_count.si() > 0.0)
+            .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
+    }
+
+    fn compute<W: Working>(&self, input: &OverrunState, working: &mut W) -> OverrunResult {
+        let found = follow(&self.layout, input, State::Before);
+        let after = if self.layout.changes_over() { follow(&self.layout, input, State::After) } else { NONE };
+        let block = ThermodynamicTemperature::from_si(found.block);
+        step!(working, let stop_time: "\\tau" in MINUTE = Time::from_si(found.stop), "integration of the heat balances");
+        step!(working, let block_temperature_at_stop: "t_B" in DEGREE_CELSIUS = block, "integration of the heat balances");
+        step!(working, let heat_rejected: "Q" in KILOJOULE = Energy::from_si(found.rejected), "heat given off less heat put in");
+        OverrunResult {
+            stop_time,
+            block_temperature_at_stop,
+            return_temperature_at_stop: ThermodynamicTemperature::from_si(found.back),
+            heat_rejected,
+            heat_left: Energy::from_si(found.left),
+            peak_after_stop: ThermodynamicTemperature::from_si(found.peak),
+            restart_count: Ratio::from_si(found.restarts),
+            final_stop_time: Time::from_si(found.last_stop),
+            steady_temperature: ThermodynamicTemperature::from_si(found.steady),
+            imbalance: Ratio::from_si(found.imbalance),
+            stop_time_after: Time::from_si(after.stop),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::cool_down::tests::{bypass, radiator};
+    use super::super::plant::{Opening, with_plant};
+    use super::*;
+    use crate::record::Record;
+
+    fn overrun(at: f64) -> OverrunState {
+        let rest = OverrunState { overrun_temperature: ThermodynamicTemperature::from_si(at + 273.15), ..OverrunState::unset() };
+        with_plant(&bypass(), &rest)
+    }
+
+    #[test]
+    fn the_pump_stops_when_the_reference_says() {
+        let got = PumpOverrun::default().evaluate(&overrun(60.0)).unwrap();
+        assert!((got.stop_time.si() / 4831.13147 - 1.0).abs() < 1e-8);
+        assert!((got.heat_rejected.si() / 2054303.72 - 1.0).abs() < 1e-8);
+        assert!((got.return_temperature_at_stop.si() - 273.15 - 59.8609066).abs() < 1e-6);
+        assert!((got.block_temperature_at_stop.si() - 333.15).abs() < 1e-9);
+        assert_eq!((got.restart_count.si(), got.final_stop_time.si()), (0.0, got.stop_time.si()));
+        assert!(got.notices().is_empty(), "{:?}", got.notices());
+    }
+
+    #[test]
+    fn a_sensor_with_lag_stops_it_later() {
+        let prompt = PumpOverrun::default().evaluate(&overrun(60.0)).unwrap();
+        let lagged = OverrunState { sensor_time_constant: Time::from_si(60.0), ..overrun(60.0) };
+        let late = PumpOverrun::default().evaluate(&lagged).unwrap();
+        // Near a slow exponential the lag is the time constant, nearly.
+        let lag = late.stop_time.si() - prompt.stop_time.si();
+        assert!((lag - 60.0).abs() < 1.0, "{lag}");
+        assert!(late.block_temperature_at_stop.si() < prompt.block_temperature_at_stop.si());
+    }
+
+    #[test]
+    fn a_pilot_flame_can_keep_it_running_for_ever() {
+        let lit = OverrunState { standing_heat: Power::from_si(200.0), ..overrun(40.0) };
+        let never = PumpOverrun::default().evaluate(&lit).unwrap();
+        assert!(never.stop_time.si().is_nan() && never.final_stop_time.si().is_nan());
+        assert!(never.notices().iter().any(|notice| notice.code == "NEVER"));
+        // 200 W over casing and loop, the loop at a mean temperature a little below the block's.
+        assert!((never.steady_temperature.si() - 293.15 - 200.0 / (6.0 + 3.5 * 0.75)).abs() < 0.1);
+        // Opening the radiator ends that.
+        let mut calculation = PumpOverrun::default();
+        calculation.layout.circuits.push(radiator(Opening::OpenedAfter));
+        let both = calculation.evaluate(&lit).unwrap();
+        assert!(both.stop_time.si().is_nan() && both.stop_time_after.si() > 0.0);
+    }
+
+    #[test]
+    fn residual_heat_starts_the_pump_again() {
+        // Iron left 100 K hotter by the burner, and a cold radiator circuit that cools the water at once.
+        let input = OverrunState {
+            film_conductance: ThermalConductance::from_si(120.0),
+            metal_temperature: ThermodynamicTemperature::from_si(453.15),
+            circuit_temperature: ThermodynamicTemperature::from_si(293.15),
+            overrun_differential: TemperatureInterval::from_si(0.5),
+            ..overrun(75.0)
+        };
+        let mut calculation = PumpOverrun::default();
+        calculation.layout.circuits.push(radiator(Opening::Open));
+        let got = calculation.evaluate(&input).unwrap();
+        assert!(got.restart_count.si() >= 1.0, "{:?}", got.output);
+        assert!(got.final_stop_time.si() > got.stop_time.si());
+        assert!(got.peak_after_stop.si() > got.block_temperature_at_stop.si() + 0.5);
+        assert!(got.notices().iter().any(|notice| notice.code == "STARTS_AGAIN"));
+    }
+
+    #[test]
+    fn an_open_thermostat_is_said() {
+        let got = PumpOverrun::default().evaluate(&overrun(80.0)).unwrap();
+        assert_eq!(got.stop_time.si(), 0.0);
+        assert_eq!(got.notices()[0].code, "ALREADY_OPEN");
+    }
+}
