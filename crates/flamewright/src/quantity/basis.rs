@@ -1,4 +1,173 @@
 //! Bases: the same dimension, another meaning. Crossing from one to another is a named step.
+//!
+//! Each of these mistakes is refused by the compiler. Every proof has a twin that differs only in
+//! the type of the argument and compiles, so it is the mix that is refused and nothing else.
+//!
+//! A gross heat input where a net one is wanted (about 11 % apart for natural gas):
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: HeatInput<Net>) {}
+//! # fn given(x: HeatInput<Net>) {
+//! wanted(x); // x: HeatInput<Net>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: HeatInput<Net>) {}
+//! # fn given(x: HeatInput<Gross>) {
+//! wanted(x); // x: HeatInput<Gross>
+//! # }
+//! ```
+//! A gross calorific value where a net one is wanted:
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: CalorificValue<Net>) {}
+//! # fn given(x: CalorificValue<Net>) {
+//! wanted(x); // x: CalorificValue<Net>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: CalorificValue<Net>) {}
+//! # fn given(x: CalorificValue<Gross>) {
+//! wanted(x); // x: CalorificValue<Gross>
+//! # }
+//! ```
+//! A gross efficiency where a net one is wanted (about 10 percentage points apart):
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: Efficiency<Net>) {}
+//! # fn given(x: Efficiency<Net>) {
+//! wanted(x); // x: Efficiency<Net>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: Efficiency<Net>) {}
+//! # fn given(x: Efficiency<Gross>) {
+//! wanted(x); // x: Efficiency<Gross>
+//! # }
+//! ```
+//! A gauge pressure in a gas law (a factor of 50):
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: AbsolutePressure) {}
+//! # fn given(x: AbsolutePressure) {
+//! wanted(x); // x: AbsolutePressure
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: AbsolutePressure) {}
+//! # fn given(x: GaugePressure) {
+//! wanted(x); // x: GaugePressure
+//! # }
+//! ```
+//! A wet share where an analyser's dry one is wanted (up to 20 %):
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: MoleFraction<Dry>) {}
+//! # fn given(x: MoleFraction<Dry>) {
+//! wanted(x); // x: MoleFraction<Dry>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: MoleFraction<Dry>) {}
+//! # fn given(x: MoleFraction<Wet>) {
+//! wanted(x); // x: MoleFraction<Wet>
+//! # }
+//! ```
+//! A measured share where the air-free one is wanted:
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: MoleFraction<AirFree>) {}
+//! # fn given(x: MoleFraction<AirFree>) {
+//! wanted(x); // x: MoleFraction<AirFree>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: MoleFraction<AirFree>) {}
+//! # fn given(x: MoleFraction<Dry>) {
+//! wanted(x); // x: MoleFraction<Dry>
+//! # }
+//! ```
+//! A volume at the meter where the reference volume is wanted:
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: GasVolume<AtReference>) {}
+//! # fn given(x: GasVolume<AtReference>) {
+//! wanted(x); // x: GasVolume<AtReference>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: GasVolume<AtReference>) {}
+//! # fn given(x: GasVolume<AtMeter>) {
+//! wanted(x); // x: GasVolume<AtMeter>
+//! # }
+//! ```
+//! A free area where the equivalent area is wanted (a factor of 1.5 to 3):
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: VentArea<Equivalent>) {}
+//! # fn given(x: VentArea<Equivalent>) {
+//! wanted(x); // x: VentArea<Equivalent>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: VentArea<Equivalent>) {}
+//! # fn given(x: VentArea<Free>) {
+//! wanted(x); // x: VentArea<Free>
+//! # }
+//! ```
+//! A temperature where a difference is wanted (8 K or 281 K):
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: TemperatureInterval) {}
+//! # fn given(x: TemperatureInterval) {
+//! wanted(x); // x: TemperatureInterval
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: TemperatureInterval) {}
+//! # fn given(x: ThermodynamicTemperature) {
+//! wanted(x); // x: ThermodynamicTemperature
+//! # }
+//! ```
+//! A pressure where a calorific value is wanted: to `uom` alone the two are the same:
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: CalorificValue<Net>) {}
+//! # fn given(x: CalorificValue<Net>) {
+//! wanted(x); // x: CalorificValue<Net>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: CalorificValue<Net>) {}
+//! # fn given(x: Pressure) {
+//! wanted(x); // x: Pressure
+//! # }
+//! ```
+//! A power where an energy is wanted:
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: Energy) {}
+//! # fn given(x: Energy) {
+//! wanted(x); // x: Energy
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: Energy) {}
+//! # fn given(x: Power) {
+//! wanted(x); // x: Power
+//! # }
+//! ```
 
 use super::value::{EnergyPerVolume as PerVolume, Kind, Value, types};
 use core::marker::PhantomData;
