@@ -134,6 +134,12 @@ impl Columns {
         self.scalar.entry()
     }
 
+    /// The same calculation, one reading at a time.
+    #[must_use]
+    pub fn scalar(&self) -> &dyn Prepared {
+        &*self.scalar
+    }
+
     /// Evaluates `rows` rows; columns in field order.
     ///
     /// # Errors

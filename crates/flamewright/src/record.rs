@@ -163,6 +163,20 @@ impl Field {
         crate::quantity::read(self.name, text, &self.kind, &self.example())
     }
 
+    /// Factor and offset to SI from a unit given in words, for converting a whole column at once.
+    ///
+    /// # Errors
+    /// As [`Field::read`]: unknown unit, wrong dimension or basis.
+    pub fn scale(&self, unit: &str) -> Result<(f64, f64), Error> {
+        let unit = unit.trim();
+        let at = |number: &str| crate::quantity::read(self.name, &alloc::format!("{number} {unit}"), &self.kind, &self.example());
+        if unit.is_empty() && !self.unit.symbol.is_empty() {
+            return Err(Error::unit_missing(self.name, "the column", &self.kind, &self.example()));
+        }
+        let offset = at("0")?;
+        Ok((at("1")? - offset, offset))
+    }
+
     /// How a value of this field is written, for messages and forms.
     #[must_use]
     pub fn example(&self) -> alloc::string::String {

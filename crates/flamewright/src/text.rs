@@ -3,6 +3,7 @@
 //! Input is bounded: a text of more than [`LONGEST`] bytes is refused, nesting is bounded by the
 //! readers themselves, and a key given twice is an error, since one of the two would be lost.
 
+use crate::calculation::Table;
 use crate::catalogue::{Bare, Entry, Outcome, Prepared, read_input, split};
 use crate::error::Error;
 use crate::node::Node;
@@ -159,6 +160,20 @@ pub fn call_json(call: &str) -> Result<String, Error> {
     Ok(crate::catalogue::outcome(prepared, input)?.to_node().to_json())
 }
 
+impl Table {
+    /// The table as a tree, each column in its unit.
+    #[must_use]
+    pub fn to_node(&self) -> Node {
+        let columns = self.columns.iter().map(|column| {
+            let values = column.values.iter().map(|&si| Node::Number(column.unit.from_si(si))).collect();
+            let described = [("unit".to_string(), Node::from(column.unit.symbol)), ("values".to_string(), Node::List(values))];
+            (column.name.clone(), Node::Table(described.into()))
+        });
+        let rows = Node::List(self.row_names.iter().map(|name| Node::Text(name.clone())).collect());
+        Node::from([("rows", rows), ("columns", Node::Table(columns.collect()))])
+    }
+}
+
 impl Outcome {
     /// The result as a tree: every field with its value in the field's unit, unit, SI value and
     /// meaning; notices, tables, cautions and provenance.
@@ -180,16 +195,7 @@ impl Outcome {
             (field.name.to_string(), Node::Table(result))
         });
         let notices = self.notices.iter().map(|n| Node::from([("code", n.code), ("field", n.field), ("text", n.text.as_str())]));
-        let tables = self.prepared.tables(&self.input).into_iter().map(|table| {
-            let columns = table.columns.into_iter().map(|column| {
-                let values = column.values.iter().map(|&si| Node::Number(column.unit.from_si(si))).collect();
-                let described = [("unit".to_string(), Node::from(column.unit.symbol)), ("values".to_string(), Node::List(values))];
-                (column.name, Node::Table(described.into()))
-            });
-            let columns = Node::Table(columns.collect());
-            let rows = Node::List(table.row_names.into_iter().map(Node::Text).collect());
-            (table.name.to_string(), Node::from([("rows", rows), ("columns", columns)]))
-        });
+        let tables = self.prepared.tables(&self.input).into_iter().map(|table| (table.name.to_string(), table.to_node()));
         Node::from([
             ("calculation", Node::from(info.name)),
             ("version", crate::VERSION.into()),

@@ -1,0 +1,381 @@
+"""Calculations: callable by keyword, with text, quantities, arrays."""
+
+from __future__ import annotations
+
+import inspect
+from collections import namedtuple
+from collections.abc import Callable, Iterator, Mapping
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+
+from . import _flamewright
+from ._errors import Error
+from ._record import Record, Value
+
+Uncertainties = dict[int, tuple[float, str]]
+
+
+class Uncertain:
+    """A value with what is known of its uncertainty; made by :func:`uncertain`."""
+
+    def __init__(self, value: Any, statements: Mapping[str, Any]) -> None:
+        self.value = value
+        self.statements = dict(statements)
+
+
+def uncertain(
+    value: Any,
+    *,
+    standard: str | None = None,
+    accuracy: str | None = None,
+    resolution: str | None = None,
+    distribution: str = "rectangular",
+) -> Uncertain:
+    """A value with its uncertainty, in the unit of the value or another of the same kind.
+
+    ``accuracy`` is a half-width of the given ``distribution`` (rectangular, triangular), ``resolution``
+    the last digit of the instrument, ``standard`` a standard uncertainty. They combine.
+
+    >>> uncertain("4.6 %", accuracy="0.3 %", resolution="0.1 %").value
+    '4.6 %'
+    """
+    if distribution not in ("rectangular", "triangular", "normal"):
+        raise Error(f"distribution = {distribution}: it is rectangular, triangular or normal", "bad_setting", field="distribution")
+    return Uncertain(value, {"standard": standard, "accuracy": accuracy, "resolution": resolution, "distribution": distribution})
+
+
+class Calculation:
+    """A calculation of the catalogue; call it with keywords.
+
+    Every value is text with its unit (``"62 degC"``), a quantity of any pint registry, a
+    :class:`Value` of an earlier result, an array as ``(array, "degC")`` or a pint array. Where
+    arrays are given the result has arrays, and ``status`` says what became of each row.
+    """
+
+    def __init__(self, name: str) -> None:
+        self.name = name
+        self.__name__ = name
+        self.__qualname__ = name
+        self.__module__ = "flamewright"
+
+    def __reduce__(self) -> Any:
+        return (Calculation, (self.name,))
+
+    @cached_property
+    def info(self) -> dict[str, Any]:
+        """Name, meaning, fields, settings, sources, accuracy, cautions."""
+        info: dict[str, Any] = _flamewright.describe(self.name)
+        return info
+
+    @cached_property
+    def input_fields(self) -> dict[str, dict[str, Any]]:
+        """Input fields by name."""
+        return {f["name"]: f for f in self.info["inputs"]}
+
+    @cached_property
+    def output_fields(self) -> dict[str, dict[str, Any]]:
+        """Result fields by name."""
+        return {f["name"]: f for f in self.info["outputs"]}
+
+    @cached_property
+    def _settings(self) -> frozenset[str]:
+        return frozenset(s["name"] for s in self.info["settings"])
+
+    @cached_property
+    def _default(self) -> Any:
+        return _flamewright.prepare(self.name, {})
+
+    @cached_property
+    def _tuple(self) -> Any:
+        return namedtuple(self.name, list(self.output_fields))  # noqa: PYI024
+
+    def _prepare(self, settings: dict[str, Any]) -> Any:
+        if not settings:
+            return self._default
+        try:
+            key: Any = tuple(settings.items())
+            cache = self.__dict__.setdefault("_cache", {})
+            if key not in cache:
+                if len(cache) > 64:
+                    cache.clear()
+                cache[key] = _flamewright.prepare(self.name, settings)
+            return cache[key]
+        except TypeError:  # a setting that cannot be a key, such as a composition
+            return _flamewright.prepare(self.name, settings)
+
+    def _split(self, given: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, Any]]:
+        settings, fields = {}, {}
+        for name, value in given.items():
+            if name in self._settings:
+                settings[name] = value
+            elif name in self.input_fields:
+                fields[name] = value
+            else:
+                raise unknown(self.name, name, [*self.input_fields, *self._settings])
+        return settings, fields
+
+    def _read(self, prepared: Any, fields: Mapping[str, Any], bare_si: bool) -> tuple[list[Any], Any, Uncertainties]:
+        """SI values in field order, the pint registry of a quantity, standard uncertainties."""
+        values: list[Any] = []
+        registry = None
+        uncertainties: Uncertainties = {}
+        for i, (name, field) in enumerate(self.input_fields.items()):
+            value = fields.get(name)
+            if isinstance(value, Uncertain):
+                uncertainties[i] = self._standard(prepared, i, value)
+                value = value.value
+            if value is None:
+                default = field["default"]
+                values.append(float("nan") if default is None else default * field["unit_factor"] + field["unit_offset"])
+            elif isinstance(value, str):
+                values.append(prepared.read(i, value))
+            elif isinstance(value, Value):
+                self._same_kind(field, value)
+                values.append(value.si)
+            elif hasattr(value, "magnitude") and hasattr(value, "units"):
+                factor, offset = prepared.scale(i, str(value.units))
+                registry = getattr(value, "_REGISTRY", registry)
+                values.append(np.asarray(value.magnitude, dtype=float) * factor + offset if np.ndim(value.magnitude) else float(value.magnitude) * factor + offset)
+            elif isinstance(value, tuple) and len(value) == 2 and isinstance(value[1], str):
+                factor, offset = prepared.scale(i, value[1])
+                values.append(np.asarray(value[0], dtype=float) * factor + offset)
+            elif isinstance(value, bool):
+                raise Error(f"{name} = {value}: a value with its unit is needed, for instance \"{field['example']}\"", "unit_missing", field=name)
+            elif bare_si or not field["unit"]:
+                values.append(np.asarray(value, dtype=float) if np.ndim(value) else float(value))
+            else:
+                prepared.read(i, f"{value}" if np.ndim(value) == 0 else "a column")  # refuses, saying how to write it
+                raise Error(f"{name}: give the unit, for instance (array, \"{field['unit']}\")", "unit_missing", field=name)
+        return values, registry, uncertainties
+
+    def _same_kind(self, field: Mapping[str, Any], value: Value) -> None:
+        given = value._field
+        if given["dimension"] != field["dimension"] or given["quantity"] != field["quantity"]:
+            raise Error(f"{field['name']}: a {field['quantity']} is needed, not a {given['quantity']}", "wrong_dimension", field=field["name"])
+        if given["basis"] != field["basis"]:
+            needed, has = field["basis"] or "no", given["basis"] or "no"
+            raise Error(f"{field['name']}: a value on {needed} basis is needed, this one is on {has} basis", "wrong_basis", field=field["name"])
+
+    def _standard(self, prepared: Any, i: int, value: Uncertain) -> tuple[float, str]:
+        nominal = value.value
+
+        def spread(text: str) -> float:
+            # A spread about the value: the difference that the unit makes, without its zero point.
+            unit = text.strip().lstrip("+-0123456789.eE ")
+            number = float(text.strip()[: len(text.strip()) - len(unit)])
+            temperature = next(iter([f for j, f in enumerate(self.input_fields.values()) if j == i]))["quantity"] == "temperature"
+            factor, _ = (1.0, 0.0) if temperature and unit == "K" else prepared.scale(i, unit)
+            return number * float(factor)
+
+        shape = value.statements["distribution"]
+        divisor = {"rectangular": 3.0, "triangular": 6.0, "normal": 1.0}[shape]
+        variance = 0.0
+        if value.statements["standard"]:
+            variance += spread(value.statements["standard"]) ** 2
+        if value.statements["accuracy"]:
+            variance += spread(value.statements["accuracy"]) ** 2 / divisor
+        if value.statements["resolution"]:
+            variance += (spread(value.statements["resolution"]) / 2) ** 2 / 3.0
+        only_accuracy = bool(value.statements["accuracy"]) and not (value.statements["standard"] or value.statements["resolution"])
+        del nominal
+        return variance**0.5, shape if only_accuracy else "normal"
+
+    def _evaluate(self, given: Mapping[str, Any], bare_si: bool) -> Record:
+        settings, fields = self._split(given)
+        prepared = self._prepare(settings)
+        values, registry, uncertainties = self._read(prepared, fields, bare_si)
+        if any(isinstance(v, np.ndarray) for v in values):
+            return self._columns(prepared, values, registry)
+        output, notices = prepared.evaluate(values)
+        standard = {}
+        if uncertainties:
+            result = prepared.first_order(values, [uncertainties.get(i, (0.0, ""))[0] for i in range(len(values))], [])
+            standard = dict(zip(self.output_fields, result["standard"], strict=True))
+        return Record(self, dict(zip(self.output_fields, output, strict=True)), tuple(text for _, _, text in notices), None, registry, standard)
+
+    def _columns(self, prepared: Any, values: list[Any], registry: Any) -> Record:
+        shape = np.broadcast_shapes(*(np.shape(v) for v in values if isinstance(v, np.ndarray)))
+        flat = [np.ascontiguousarray(np.broadcast_to(v, shape)).reshape(-1) if isinstance(v, np.ndarray) else v for v in values]
+        outputs, status = prepared.evaluate_columns(flat, int(np.prod(shape)))
+        columns = {name: out.reshape(shape) for name, out in zip(self.output_fields, outputs, strict=True)}
+        return Record(self, columns, (), status.reshape(shape), registry)
+
+    def __call__(self, **given: Any) -> Record:
+        return self._evaluate(given, bare_si=False)
+
+    def evaluate(self, **given: Any) -> Record:
+        """As a call, but bare numbers and arrays are taken as SI."""
+        return self._evaluate(given, bare_si=True)
+
+    def fixed(self, **settings: Any) -> Callable[..., Any]:
+        """The fast path: settings fixed; SI floats by keyword in, a named tuple of SI floats out.
+
+        >>> water = liquid_water.fixed()
+        >>> round(water(temperature=333.15).density, 1)
+        983.2
+        """
+        prepared = self._prepare(settings)
+        result, compute = self._tuple, prepared.si
+
+        def si(**fields: float) -> Any:
+            return compute(result, **fields)
+
+        return si
+
+    def steps(self, **given: Any) -> Steps:
+        """The working: every line of the sum with the numbers put in."""
+        settings, fields = self._split(given)
+        prepared = self._prepare(settings)
+        values, _, _ = self._read(prepared, fields, bare_si=False)
+        return Steps(self.info["title"], prepared.steps(values))
+
+    def tables(self, **given: Any) -> dict[str, Any]:
+        """Traces and lists that go with the result, each column with its unit."""
+        settings, fields = self._split(given)
+        prepared = self._prepare(settings)
+        values, _, _ = self._read(prepared, fields, bare_si=False)
+        tables: dict[str, Any] = prepared.tables(values)
+        return tables
+
+    def uncertainty(self, correlations: Mapping[tuple[str, str], float] | None = None, **given: Any) -> Uncertainty:
+        """First-order propagation: standard uncertainties, correlations and the budget of each result."""
+        prepared, values, standard, _, pairs = self._propagation(correlations, given)
+        return Uncertainty(self, prepared.first_order(values, standard, pairs), standard)
+
+    def monte_carlo(
+        self, *, trials: int = 100_000, seed: int = 1, correlations: Mapping[tuple[str, str], float] | None = None, **given: Any
+    ) -> dict[str, Any]:
+        """Draws of each result (SI arrays), reproducible from ``seed``."""
+        prepared, values, standard, shapes, pairs = self._propagation(correlations, given)
+        draws = prepared.monte_carlo(values, standard, pairs, shapes, trials, seed)
+        return dict(zip(self.output_fields, draws, strict=True))
+
+    def _propagation(self, correlations: Mapping[tuple[str, str], float] | None, given: Mapping[str, Any]) -> Any:
+        settings, fields = self._split(given)
+        prepared = self._prepare(settings)
+        values, _, uncertainties = self._read(prepared, fields, bare_si=False)
+        names = list(self.input_fields)
+        standard = [uncertainties.get(i, (0.0, "normal"))[0] for i in range(len(values))]
+        shapes = [uncertainties.get(i, (0.0, "normal"))[1] for i in range(len(values))]
+        for pair in correlations or {}:
+            for name in pair:
+                if name not in names:
+                    raise unknown(self.name, name, names)
+        pairs = [(names.index(a), names.index(b), r) for (a, b), r in (correlations or {}).items()]
+        return prepared, values, standard, shapes, pairs
+
+    @cached_property
+    def __signature__(self) -> inspect.Signature:
+        keyword = inspect.Parameter.KEYWORD_ONLY
+        needed = [inspect.Parameter(s["name"], keyword) for s in self.info["settings"] if s["default"] is None]
+        needed += [inspect.Parameter(n, keyword) for n, f in self.input_fields.items() if f["default"] is None and not f["absent"]]
+        optional = [inspect.Parameter(s["name"], keyword, default=s["default"]) for s in self.info["settings"] if s["default"] is not None]
+        optional += [
+            inspect.Parameter(n, keyword, default=f["example"] if f["default"] is not None else None)
+            for n, f in self.input_fields.items()
+            if f["default"] is not None or f["absent"]
+        ]
+        return inspect.Signature([*needed, *optional], return_annotation="Record")
+
+    @property
+    def __doc__(self) -> str:  # type: ignore[override]
+        return documentation(self.info)
+
+    def __repr__(self) -> str:
+        return f"<calculation {self.name}: {self.info['title']}>"
+
+
+class Steps:
+    """The working of a sum: plain text, or LaTeX in a notebook."""
+
+    def __init__(self, title: str, steps: list[dict[str, str]]) -> None:
+        self.title = title
+        self.steps = steps
+
+    def __iter__(self) -> Iterator[dict[str, str]]:
+        return iter(self.steps)
+
+    def __len__(self) -> int:
+        return len(self.steps)
+
+    def __repr__(self) -> str:
+        return "\n".join([self.title, *(step["plain"] for step in self.steps)])
+
+    def _repr_latex_(self) -> str:
+        lines = " \\\\\n".join(step["latex"] for step in self.steps)
+        return f"$$\\begin{{align*}}\n{lines}\n\\end{{align*}}$$"
+
+
+class Uncertainty:
+    """What the results are worth, to first order."""
+
+    def __init__(self, call: Calculation, result: Mapping[str, Any], inputs: list[float]) -> None:
+        names = list(call.output_fields)
+        self._call = call
+        self.standard = dict(zip(names, result["standard"], strict=True))
+        self.values = dict(zip(names, result["outputs"], strict=True))
+        varied = [(i, n) for i, n in enumerate(call.input_fields) if inputs[i] > 0]
+        self.budget = {name: {n: shares[i] for i, n in varied} for name, shares in zip(names, result["budget"], strict=True)}
+        self._correlation = result["correlation"]
+        self._names = names
+
+    def __getitem__(self, name: str) -> Value:
+        return Value(self.values[name], self._call.output_fields[name], self.standard[name])
+
+    def correlation(self, first: str, second: str) -> float:
+        """Correlation coefficient of two results."""
+        r: float = self._correlation[self._names.index(first)][self._names.index(second)]
+        return r
+
+    def __repr__(self) -> str:
+        wide = max(map(len, self._names))
+        lines = []
+        for name in self._names:
+            shares = ", ".join(f"{n} {100 * s:.0f} %" for n, s in sorted(self.budget[name].items(), key=lambda p: -p[1]) if s > 0.005)
+            lines.append(f"{name:<{wide}}  {self[name]}  [{shares}]")
+        return f"{self._call.info['title']}\n" + "\n".join(lines)
+
+
+def unknown(where: str, name: str, offered: list[str]) -> Error:
+    """An unknown name, with the nearest that is known."""
+    import difflib
+
+    near = difflib.get_close_matches(name, offered, 1, 0.5)
+    hint = f'did you mean "{near[0]}"?' if near else "offered: " + ", ".join(offered)
+    return Error(f'{where}: "{name}" is not known; {hint}', "unknown_name", "unknown_name", name, name)
+
+
+def documentation(info: Mapping[str, Any]) -> str:
+    """The docstring of a calculation, from the catalogue."""
+    lines = [info["title"] + ".", "", info["summary"], ""]
+
+    def fields(title: str, items: list[dict[str, Any]]) -> None:
+        lines.extend([title, "-" * len(title)])
+        for item in items:
+            unit = item["unit"] or "number"
+            basis = f", {item['basis']}" if item["basis"] else ""
+            lines.append(f"{item['name']} : {item['quantity']} [{unit}]{basis}")
+            limits = ""
+            if item["minimum"] is not None and item["maximum"] is not None:
+                limits = f" From {item['minimum']:.7g} to {item['maximum']:.7g} {unit}."
+            default = "" if item["default"] is None else f" Default {item['default']:.7g}."
+            absent = f" May be left out: {item['absent']}." if item["absent"] and item["minimum"] is not None else ""
+            lines.append(f"    {item['doc']}{limits}{default}{absent}")
+        lines.append("")
+
+    if info["settings"]:
+        lines.extend(["Settings", "--------"])
+        for setting in info["settings"]:
+            choices = f" One of: {', '.join(setting['choices'])}." if "choices" in setting else ""
+            default = "" if setting["default"] is None else f" Default {setting['default']}."
+            lines.extend([f"{setting['name']} : {setting['form']}", f"    {setting['doc']}{choices}{default}"])
+        lines.append("")
+    fields("Parameters", info["inputs"])
+    fields("Returns", info["outputs"])
+    lines.extend(["Sources", "-------", *(f"{s['citation']}: {s['covers']}" for s in info["sources"]), ""])
+    lines.extend(["Accuracy", "--------", info["accuracy"], ""])
+    if info["cautions"]:
+        lines.extend(["Cautions", "--------", *info["cautions"], ""])
+    return "\n".join(lines)

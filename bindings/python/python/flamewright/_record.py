@@ -1,0 +1,229 @@
+"""Results: values with their unit, and records of them."""
+
+from __future__ import annotations
+
+import html
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+import numpy as np
+
+from . import _flamewright
+from ._errors import Error
+
+Field = Mapping[str, Any]
+
+
+class Value:
+    """One value, or an array of them, with its unit.
+
+    ``magnitude`` is in ``units`` (the unit commonly used in the field), ``si`` in SI units. A value
+    can be handed to any calculation as it is. ``to_pint`` gives a pint quantity.
+    """
+
+    __slots__ = ("_field", "si", "standard_uncertainty")
+
+    def __init__(self, si: Any, field: Field, standard_uncertainty: Any = None) -> None:
+        object.__setattr__(self, "si", si)
+        object.__setattr__(self, "_field", field)
+        object.__setattr__(self, "standard_uncertainty", standard_uncertainty)
+
+    def __setattr__(self, name: str, value: Any) -> None:
+        raise AttributeError("values are frozen")
+
+    def __reduce__(self) -> Any:
+        return (Value, (self.si, dict(self._field), self.standard_uncertainty))
+
+    @property
+    def magnitude(self) -> Any:
+        """The number in ``units``."""
+        return (self.si - self._field["unit_offset"]) / self._field["unit_factor"]
+
+    @property
+    def units(self) -> str:
+        """The unit of ``magnitude``."""
+        unit: str = self._field["unit"]
+        return unit
+
+    @property
+    def basis(self) -> str:
+        """The basis the value stands on: gross, net, gauge, dry …; empty where there is only one."""
+        basis: str = self._field["basis"]
+        return basis
+
+    @property
+    def meaning(self) -> str:
+        """What the value is."""
+        meaning: str = self._field["doc"]
+        return meaning
+
+    def to(self, unit: str) -> Any:
+        """The number in another unit, such as ``"kW"`` or ``"degF"``."""
+        factor, offset = _flamewright.scale_of(self._field["quantity"], self._field["basis"], unit)
+        return (self.si - offset) / factor
+
+    def to_pint(self, registry: Any = None) -> Any:
+        """The value as a quantity of ``registry``, or of pint's application registry."""
+        if registry is None:
+            import pint
+
+            registry = pint.get_application_registry()
+        return registry.Quantity(self.magnitude, pint_unit(self._field))
+
+    def __str__(self) -> str:
+        return self.show()
+
+    def show(self, digits: int = 4) -> str:
+        """The value as text."""
+        if isinstance(self.si, np.ndarray):
+            return f"{np.array2string(np.asarray(self.magnitude), precision=digits)} {self.units}".rstrip()
+        if np.isnan(self.si) and self._field["absent"]:
+            absent: str = self._field["absent"]
+            return absent
+        text = _flamewright.show(self.si, self.units, self._field["unit_factor"], self._field["unit_offset"], digits)
+        if self.standard_uncertainty:
+            expanded = 2 * self.standard_uncertainty / self._field["unit_factor"]
+            text += f" (± {expanded:.2g} {self.units}".rstrip() + ", k = 2)"
+        return text
+
+    def __repr__(self) -> str:
+        basis = f" {self.basis}" if self.basis else ""
+        return f"<{self.show(7)}{basis}>"
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Value):
+            return NotImplemented
+        same = self._field["quantity"] == other._field["quantity"] and self.basis == other.basis
+        return bool(same and np.array_equal(self.si, other.si, equal_nan=True))
+
+    def __hash__(self) -> int:
+        return hash((self._field["quantity"], self.basis, float(self.si)))
+
+    def __float__(self) -> float:
+        if self.units:
+            raise TypeError(f"a number without its unit loses its meaning: take .magnitude ({self.units}), .si, or .to('…')")
+        return float(self.si)
+
+
+def pint_unit(field: Field) -> str:
+    """The unit of a field as pint writes it."""
+    if field["quantity"] == "temperature difference":
+        return "delta_degC" if field["unit"] == "°C" else "kelvin"
+    unit: str = field["unit"]
+    superscripts = str.maketrans({"²": "**2", "³": "**3", "·": "*", "Ω": "ohm", "µ": "u"})
+    return {"": "dimensionless", "%": "percent", "°C": "degC", "°": "degree"}.get(unit, unit.translate(superscripts))
+
+
+class Record:
+    """A result: its fields are attributes, each a :class:`Value`.
+
+    Iterating gives the names. ``notices`` says what is to be known about the result, ``cautions``
+    what goes with it always. Where arrays went in, ``status`` has a number a row: 0 fine, 1 a
+    notice, more where the row was refused (its values are not-a-number).
+    """
+
+    __slots__ = ("_call", "_registry", "_uncertainty", "_values", "notices", "status")
+
+    def __init__(
+        self,
+        call: Any,
+        values: Mapping[str, Any],
+        notices: tuple[str, ...] = (),
+        status: Any = None,
+        registry: Any = None,
+        uncertainty: Mapping[str, float] | None = None,
+    ) -> None:
+        for name, value in {
+            "_call": call,
+            "_values": dict(values),
+            "notices": notices,
+            "status": status,
+            "_registry": registry,
+            "_uncertainty": dict(uncertainty or {}),
+        }.items():
+            object.__setattr__(self, name, value)
+
+    def __setattr__(self, name: str, value: Any) -> None:
+        raise AttributeError("records are frozen")
+
+    def __reduce__(self) -> Any:
+        return (Record, (self._call, self._values, self.notices, self.status, None, self._uncertainty))
+
+    def __getattr__(self, name: str) -> Any:
+        if name.startswith("_") or name not in self._values:
+            raise AttributeError(f"{self._call.name} has no result {name!r}; it has {', '.join(self._values)}")
+        return self[name]
+
+    def __getitem__(self, name: str) -> Any:
+        value = Value(self._values[name], self._call.output_fields[name], self._uncertainty.get(name))
+        return value if self._registry is None else value.to_pint(self._registry)
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._values)
+
+    def __len__(self) -> int:
+        return len(self._values)
+
+    def __dir__(self) -> list[str]:
+        return [*super().__dir__(), *self._values]
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Record):
+            return NotImplemented
+        if self._call.name != other._call.name or list(self) != list(other):
+            return False
+        return all(np.array_equal(self._values[n], other._values[n], equal_nan=True) for n in self)
+
+    @property
+    def cautions(self) -> list[str]:
+        """Cautions that go with the result."""
+        cautions: list[str] = self._call.info["cautions"]
+        return cautions
+
+    @property
+    def si(self) -> dict[str, Any]:
+        """The results as plain SI numbers."""
+        return dict(self._values)
+
+    def to_dict(self) -> dict[str, Any]:
+        """Names and numbers in the units of the fields, for JSON and tables."""
+        return {name: self._value(name).magnitude for name in self}
+
+    def to_frame(self) -> Any:
+        """A pandas frame: a row a field, or a row a reading where arrays went in."""
+        import pandas as pd
+
+        if self.status is not None:
+            units = {name: f"{name} [{self._value(name).units}]".replace(" []", "") for name in self}
+            return pd.DataFrame({units[n]: np.ravel(self._value(n).magnitude) for n in self} | {"status": np.ravel(self.status)})
+        rows = [(n, v.magnitude, v.units, v.basis, v.meaning) for n in self for v in [self._value(n)]]
+        return pd.DataFrame(rows, columns=["result", "value", "unit", "basis", "meaning"]).set_index("result")
+
+    def _value(self, name: str) -> Value:
+        return Value(self._values[name], self._call.output_fields[name], self._uncertainty.get(name))
+
+    def __repr__(self) -> str:
+        shown = [(name, self._value(name)) for name in self]
+        wide = max(len(name) for name, _ in shown)
+        lines = [f"{name:<{wide}}  {value}" for name, value in shown]
+        lines += [f"note: {notice}" for notice in self.notices]
+        return f"{self._call.info['title']}\n" + "\n".join(lines)
+
+    def _repr_html_(self) -> str:
+        cells = "".join(
+            f"<tr><td>{html.escape(n)}</td><td style='text-align:right'>{html.escape(str(v))}</td>"
+            f"<td>{html.escape(v.basis)}</td><td style='text-align:left'>{html.escape(v.meaning)}</td></tr>"
+            for n in self
+            for v in [self._value(n)]
+        )
+        notes = "".join(f"<p>Note: {html.escape(n)}</p>" for n in self.notices)
+        title = html.escape(self._call.info["title"])
+        head = "<tr><th>result</th><th>value</th><th>basis</th><th>meaning</th></tr>"
+        return f"<table><caption>{title}</caption><thead>{head}</thead><tbody>{cells}</tbody></table>{notes}"
+
+    def refused(self) -> dict[int, str]:
+        """Why rows were refused: row to reason (where arrays went in)."""
+        return dict(self._call.explain_rows(self)) if self.status is not None else {}
+
+
+__all__ = ["Error", "Record", "Value"]

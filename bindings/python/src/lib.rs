@@ -1,0 +1,85 @@
+//! The compiled part of the Python package: calculations by name over numbers and columns.
+//!
+//! Names, units, ranges and meanings come from the catalogue at run time; there is no code here
+//! for any one calculation.
+
+mod convert;
+mod prepared;
+
+use convert::{error, node_of, object_of};
+use flamewright::quantity::Unit;
+use pyo3::prelude::*;
+
+/// The catalogue as a list of dicts.
+#[pyfunction]
+fn catalogue(py: Python<'_>) -> PyResult<Py<PyAny>> {
+    object_of(py, &flamewright::describe::catalogue())
+}
+
+/// One calculation of the catalogue as a dict.
+#[pyfunction]
+fn describe(py: Python<'_>, name: &str) -> PyResult<Py<PyAny>> {
+    let entry = flamewright::catalogue::calculation(name).map_err(|e| error(py, &e))?;
+    object_of(py, &flamewright::describe::calculation(entry))
+}
+
+/// The names of all calculations, in order.
+#[pyfunction]
+fn names() -> Vec<&'static str> {
+    flamewright::catalogue::CATALOGUE.iter().map(|e| e.info().name).collect()
+}
+
+/// Fixes the settings of a calculation.
+#[pyfunction]
+fn prepare(py: Python<'_>, name: &str, settings: &Bound<'_, PyAny>) -> PyResult<prepared::Prepared> {
+    let settings = node_of(settings, 0)?;
+    prepared::Prepared::new(py, name, &settings)
+}
+
+/// Assesses a visit given as a dict, TOML or JSON text, by a policy given likewise or `None`.
+/// Returns the assessment as a dict and as text.
+#[pyfunction]
+#[pyo3(signature = (visit, policy=None))]
+fn assess(py: Python<'_>, visit: &Bound<'_, PyAny>, policy: Option<&Bound<'_, PyAny>>) -> PyResult<(Py<PyAny>, String)> {
+    let record = convert::record_of(visit)?;
+    let policy = policy.map(convert::record_of).transpose()?;
+    let result = py.detach(|| {
+        let visit = flamewright::visit::Visit::read(&record)?;
+        let policy = policy.map(|p| flamewright::judgement::Policy::read(&p)).transpose()?;
+        let assessment = flamewright::visit::assess(visit, policy);
+        Ok((assessment.to_node(), assessment.to_text()))
+    });
+    let (node, text) = result.map_err(|e: flamewright::Error| error(py, &e))?;
+    Ok((object_of(py, &node)?, text))
+}
+
+/// Prints an SI value in a unit given by symbol, factor and offset, to `digits` digits.
+#[pyfunction]
+fn show(si: f64, symbol: &str, factor: f64, offset: f64, digits: usize) -> String {
+    let unit = Unit { symbol: "", factor, offset, dimension: [0; 7] };
+    let number = flamewright::quantity::quantity_text(si, &unit, digits.clamp(1, 17));
+    if symbol.is_empty() || !si.is_finite() { number } else { format!("{number} {symbol}") }
+}
+
+/// Factor and offset to SI from a unit in words, for a quantity and basis as the catalogue names them.
+#[pyfunction]
+fn scale_of(py: Python<'_>, quantity: &str, basis: &str, unit: &str) -> PyResult<(f64, f64)> {
+    let fields = flamewright::catalogue::CATALOGUE.iter().flat_map(|e| e.outputs().iter().chain(e.inputs()));
+    let mut same = fields.filter(|f| f.kind.name == quantity && f.kind.basis.word() == basis);
+    let field = same.next().ok_or_else(|| pyo3::exceptions::PyTypeError::new_err("no such quantity"))?;
+    field.scale(unit).map_err(|e| error(py, &e))
+}
+
+#[pymodule(gil_used = false)]
+mod _flamewright {
+    #[pymodule_export]
+    use super::prepared::Prepared;
+    #[pymodule_export]
+    use super::{assess, catalogue, describe, names, prepare, scale_of, show};
+
+    #[pymodule_init]
+    fn init(module: &pyo3::Bound<'_, pyo3::types::PyModule>) -> pyo3::PyResult<()> {
+        use pyo3::prelude::*;
+        module.add("__version__", flamewright::VERSION)
+    }
+}

@@ -1,0 +1,206 @@
+//! A calculation with its settings fixed.
+
+use crate::convert::{error, object_of};
+use flamewright::Error;
+use flamewright::calculation::Notice;
+use flamewright::node::Node;
+use flamewright::uncertainty::{Covariance, Distribution, first_order, monte_carlo};
+use flamewright_columns::{Column, Columns, Status};
+use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
+use pyo3::exceptions::PyTypeError;
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyString, PyTuple, PyType};
+
+/// Results and notices of one evaluation.
+type Evaluated = (Vec<f64>, Vec<(String, String, String)>);
+
+/// A calculation with its settings fixed.
+#[pyclass(frozen, module = "flamewright._flamewright")]
+pub struct Prepared {
+    columns: Columns,
+    names: Vec<Py<PyString>>,
+    defaults: Vec<f64>,
+}
+
+fn words(notices: Vec<Notice>) -> Vec<(String, String, String)> {
+    notices.into_iter().map(|n| (n.code.to_owned(), n.field.to_owned(), n.text)).collect()
+}
+
+impl Prepared {
+    pub(crate) fn new(py: Python<'_>, name: &str, settings: &Node) -> PyResult<Self> {
+        let columns = flamewright_columns::columns(name, settings).map_err(|e| error(py, &e))?;
+        let inputs = columns.entry().inputs();
+        let names = inputs.iter().map(|f| PyString::intern(py, f.name).unbind()).collect();
+        let defaults = inputs.iter().map(|f| f.default).collect();
+        Ok(Self { columns, names, defaults })
+    }
+
+    fn run(&self, input: &[f64]) -> Result<(Vec<f64>, flamewright::calculation::Judged), Error> {
+        let entry = self.columns.entry();
+        let mut output = vec![f64::NAN; entry.outputs().len()];
+        let judged = self.columns.scalar().run(input, &mut output);
+        if judged.is_refused(entry.rules()) {
+            return Err(judged.error(entry.inputs(), entry.rules(), input, entry.outputs(), &output));
+        }
+        Ok((output, judged))
+    }
+
+    fn covariance(&self, py: Python<'_>, standard: &[f64], correlations: &[(usize, usize, f64)]) -> PyResult<Covariance> {
+        let mut covariance = Covariance::independent(standard);
+        for &(i, j, r) in correlations {
+            covariance.correlate(i, j, r).map_err(|e| error(py, &e))?;
+        }
+        if standard.len() != self.names.len() {
+            return Err(PyTypeError::new_err("one standard uncertainty an input is needed"));
+        }
+        Ok(covariance)
+    }
+}
+
+#[pymethods]
+impl Prepared {
+    /// Names of the input fields, in order.
+    #[getter]
+    fn inputs(&self, py: Python<'_>) -> Vec<Py<PyString>> {
+        self.names.iter().map(|n| n.clone_ref(py)).collect()
+    }
+
+    /// SI value of a text for input `i`.
+    fn read(&self, py: Python<'_>, i: usize, text: &str) -> PyResult<f64> {
+        let field = self.columns.entry().inputs().get(i).ok_or_else(|| PyTypeError::new_err("no such field"))?;
+        field.read(text).map_err(|e| error(py, &e))
+    }
+
+    /// Factor and offset to SI from a unit given in words, for input `i`.
+    fn scale(&self, py: Python<'_>, i: usize, unit: &str) -> PyResult<(f64, f64)> {
+        let field = self.columns.entry().inputs().get(i).ok_or_else(|| PyTypeError::new_err("no such field"))?;
+        field.scale(unit).map_err(|e| error(py, &e))
+    }
+
+    /// Results and notices for SI values in field order.
+    fn evaluate(&self, py: Python<'_>, input: Vec<f64>) -> PyResult<Evaluated> {
+        let (output, judged) = self.run(&input).map_err(|e| error(py, &e))?;
+        let entry = self.columns.entry();
+        Ok((output, words(judged.notices(entry.inputs(), entry.rules(), &input))))
+    }
+
+    /// SI floats by keyword in, a named tuple of SI floats out.
+    #[pyo3(signature = (result, /, **fields))]
+    fn si<'py>(&self, py: Python<'py>, result: &Bound<'py, PyType>, fields: Option<&Bound<'py, PyDict>>) -> PyResult<Bound<'py, PyAny>> {
+        let mut input = [f64::NAN; 64];
+        let input = input.get_mut(..self.defaults.len()).ok_or_else(|| PyTypeError::new_err("too many fields"))?;
+        input.copy_from_slice(&self.defaults);
+        for (key, value) in fields.into_iter().flatten() {
+            // Keywords are interned, so that the address usually tells.
+            let place = self.names.iter().position(|n| n.as_ptr() == key.as_ptr());
+            let place = match place {
+                Some(place) => place,
+                None => {
+                    let name = key.cast::<PyString>()?.to_str()?;
+                    let fields = self.columns.entry().inputs();
+                    fields.iter().position(|f| f.name == name).ok_or_else(|| error(py, &Error::unknown_name("field", name, fields.iter().map(|f| f.name))))?
+                }
+            };
+            input[place] = value.extract::<f64>()?;
+        }
+        let entry = self.columns.entry();
+        let mut output = [f64::NAN; 64];
+        let output = output.get_mut(..entry.outputs().len()).ok_or_else(|| PyTypeError::new_err("too many results"))?;
+        let judged = self.columns.scalar().run(input, output);
+        if judged.is_refused(entry.rules()) {
+            return Err(error(py, &judged.error(entry.inputs(), entry.rules(), input, entry.outputs(), output)));
+        }
+        let values = PyTuple::new(py, output.iter())?;
+        result.call_method1(pyo3::intern!(py, "_make"), (values,))
+    }
+
+    /// Columns of SI values (arrays of one length, or single numbers) in field order.
+    fn evaluate_columns<'py>(&self, py: Python<'py>, inputs: Vec<Bound<'py, PyAny>>, rows: usize) -> PyResult<(Vec<Bound<'py, PyArray1<f64>>>, Bound<'py, PyArray1<u16>>)> {
+        let arrays: Vec<Option<PyReadonlyArray1<'py, f64>>> = inputs.iter().map(|i| i.extract().ok()).collect();
+        let mut given = Vec::with_capacity(inputs.len());
+        for (array, object) in arrays.iter().zip(&inputs) {
+            given.push(match array {
+                Some(array) => Column::Values(array.as_slice().map_err(|_| PyTypeError::new_err("columns must be contiguous"))?),
+                None => Column::Constant(object.extract()?),
+            });
+        }
+        let count = self.columns.entry().outputs().len();
+        let outputs: Vec<_> = (0..count).map(|_| PyArray1::<f64>::zeros(py, rows, false)).collect();
+        let mut writable: Vec<_> = outputs.iter().map(|a| a.readwrite()).collect();
+        let mut targets = Vec::with_capacity(count);
+        for target in &mut writable {
+            targets.push(target.as_slice_mut().map_err(|_| PyTypeError::new_err("result columns must be contiguous"))?);
+        }
+        let mut status = vec![Status::OK; rows];
+        py.detach(|| self.columns.evaluate_into(&given, &mut targets, &mut status)).map_err(|e| error(py, &e))?;
+        let status = PyArray1::from_iter(py, status.iter().map(|s| s.0));
+        drop(writable);
+        Ok((outputs, status))
+    }
+
+    /// The steps of the sum: symbol, formula, numbers put in, value, source; plain and as LaTeX.
+    fn steps(&self, py: Python<'_>, input: Vec<f64>) -> PyResult<Vec<Py<PyDict>>> {
+        let steps = self.columns.scalar().steps(&input).map_err(|e| error(py, &e))?;
+        let mut all = Vec::new();
+        for step in steps {
+            let dict = PyDict::new(py);
+            dict.set_item("plain", step.plain())?;
+            dict.set_item("latex", step.latex())?;
+            dict.set_item("formula", step.formula())?;
+            dict.set_item("substituted", step.substituted())?;
+            dict.set_item("result", step.result())?;
+            all.push(dict.unbind());
+        }
+        Ok(all)
+    }
+
+    /// Traces and lists that go with the result.
+    fn tables(&self, py: Python<'_>, input: Vec<f64>) -> PyResult<Py<PyAny>> {
+        let tables = py.detach(|| self.columns.scalar().tables(&input));
+        let tables = tables.into_iter().map(|t| (t.name.to_owned(), t.to_node())).collect();
+        object_of(py, &Node::Table(tables))
+    }
+
+    /// First-order propagation: outputs, standard uncertainties, correlation matrix, and the
+    /// budget of each output, from standard uncertainties and correlations of the inputs.
+    fn first_order(&self, py: Python<'_>, input: Vec<f64>, standard: Vec<f64>, correlations: Vec<(usize, usize, f64)>) -> PyResult<Py<PyDict>> {
+        self.run(&input).map_err(|e| error(py, &e))?;
+        let covariance = self.covariance(py, &standard, &correlations)?;
+        let result = first_order(self.columns.scalar(), &input, &covariance);
+        let count = result.outputs.len();
+        let dict = PyDict::new(py);
+        dict.set_item("standard", (0..count).map(|j| result.standard(j)).collect::<Vec<_>>())?;
+        dict.set_item("budget", (0..count).map(|j| result.budget(j)).collect::<Vec<_>>())?;
+        let row = |j: usize| (0..count).map(|l| result.covariance.correlation(j, l)).collect::<Vec<_>>();
+        dict.set_item("correlation", (0..count).map(row).collect::<Vec<_>>())?;
+        dict.set_item("outputs", result.outputs)?;
+        Ok(dict.unbind())
+    }
+
+    /// Monte Carlo: the draws of each output, reproducible from the seed.
+    #[pyo3(signature = (input, standard, correlations, shapes, trials, seed))]
+    #[allow(clippy::too_many_arguments)]
+    fn monte_carlo<'py>(
+        &self,
+        py: Python<'py>,
+        input: Vec<f64>,
+        standard: Vec<f64>,
+        correlations: Vec<(usize, usize, f64)>,
+        shapes: Vec<String>,
+        trials: usize,
+        seed: u64,
+    ) -> PyResult<Vec<Bound<'py, PyArray1<f64>>>> {
+        self.run(&input).map_err(|e| error(py, &e))?;
+        let covariance = self.covariance(py, &standard, &correlations)?;
+        let shapes: Vec<Distribution> = shapes
+            .iter()
+            .map(|s| match s.as_str() {
+                "rectangular" => Distribution::Rectangular,
+                "triangular" => Distribution::Triangular,
+                _ => Distribution::Normal,
+            })
+            .collect();
+        let draws = py.detach(|| monte_carlo(self.columns.scalar(), &input, &covariance, &shapes, trials, seed)).map_err(|e| error(py, &e))?;
+        Ok((0..draws.outputs()).map(|j| PyArray1::from_slice(py, draws.of(j))).collect())
+    }
+}
