@@ -73,7 +73,7 @@ pub(crate) fn polynomial<const N: usize>(coefficients: &[f64; N], u: f64) -> f64
 /// between 60 and 110 kPa costs at most 3e-4 of the density.
 #[inline(always)]
 pub fn dry_air(temperature: f64, pressure: f64) -> DryAir {
-    let inside = (temperature >= LOWEST_TEMPERATURE) & (temperature <= HIGHEST_TEMPERATURE) & (pressure > 0.0);
+    let inside = (LOWEST_TEMPERATURE..=HIGHEST_TEMPERATURE).contains(&temperature) & (pressure > 0.0);
     let u = scaled_temperature(if inside { temperature } else { f64::NAN });
     DryAir {
         density: polynomial(&DENSITY_TIMES_TEMPERATURE, u) * (pressure / STANDARD_ATMOSPHERE) / temperature,

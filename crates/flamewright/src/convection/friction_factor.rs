@@ -103,7 +103,7 @@ impl Calculation for FrictionFactor {
             [flow, wall, ..] => flow.holds(reynolds) & wall.holds(roughness),
             _ => true,
         };
-        let transition = (reynolds >= LAMINAR_BELOW) & (reynolds < TURBULENT_FROM);
+        let transition = (LAMINAR_BELOW..TURBULENT_FROM).contains(&reynolds);
         Raised::NONE.when(IN_TRANSITION, transition).when(OUT_OF_RANGE, (reynolds >= TURBULENT_FROM) & !held)
     }
 

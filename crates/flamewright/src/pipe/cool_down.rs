@@ -4,7 +4,7 @@ use super::decay::{stretch_between, temperature_after};
 use super::run::{AIR_SOURCE, FILM_SOURCE, Given, Run, Section, VERTICAL_SOURCE, WATER_SOURCE, WIND_SOURCE, run_record, run_rules};
 use crate::Error;
 use crate::calculation::{Calculation, Column, Context, Info, Raised, Rule, Setting, Settings, Table};
-use crate::math::{exp, ln};
+use crate::math::ln;
 use crate::quantity::Value;
 use crate::quantity::types::{
     Area, Energy, HeatCapacityPerLength, Length, MassDensity, PowerPerLength, SpecificHeatCapacity, TemperatureInterval,
@@ -130,8 +130,7 @@ impl Calculation for PipeCoolDown {
     #[inline]
     fn check(&self, input: &PipeCoolDownInput) -> Raised {
         let (density, heat_capacity) = self.wall(input);
-        self.run
-            .check(&input.given(input.length.si()), input.start_temperature.si())
+        run_rules(self.run.findings(&input.given(input.length.si()), input.start_temperature.si()))
             .when(WALL_MISSING, density.is_nan() | heat_capacity.is_nan())
     }
 
@@ -208,7 +207,7 @@ impl Calculation for PipeCoolDown {
             losses.push(loss(temperature));
         }
         alloc::vec![Table {
-            name: "cooling".into(),
+            name: "cooling",
             row_names: Vec::new(),
             columns: alloc::vec![
                 Column { name: "time".into(), unit: &MINUTE, values: times },

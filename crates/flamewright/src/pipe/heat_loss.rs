@@ -136,7 +136,7 @@ impl Calculation for PipeHeatLoss {
     fn check(&self, input: &PipeHeatLossInput) -> Raised {
         // Standing at a temperature, the run may hold anything: only flowing water must be water.
         let flowing = if input.water_flow.si().is_nan() { f64::NAN } else { input.water_temperature.si() };
-        self.run.check(&input.given(input.length.si()), flowing)
+        run_rules(self.run.findings(&input.given(input.length.si()), flowing))
     }
 
     #[inline]
@@ -149,7 +149,7 @@ impl Calculation for PipeHeatLoss {
         Raised::NONE
             .when(AIR_OUT_OF_RANGE, film.is_nan())
             .when(CORRELATION_OUT_OF_RANGE, moving & !held)
-            .when(FLOW_IN_TRANSITION, (reynolds >= LAMINAR_BELOW) & (reynolds < TURBULENT_FROM))
+            .when(FLOW_IN_TRANSITION, (LAMINAR_BELOW..TURBULENT_FROM).contains(&reynolds))
     }
 
     #[inline(always)]

@@ -5,7 +5,7 @@
 
 use super::surface::{SurfaceBalance, Surroundings, balance, shell_resistance, still_air_balance};
 use crate::Error;
-use crate::calculation::{Context, Form, Raised, Setting, Settings, Source};
+use crate::calculation::{Context, Form, Setting, Settings, Source};
 use crate::catalogue::{Bare, read_input};
 use crate::convection::forced::internal_flow;
 use crate::convection::natural::{HorizontalCylinder, VerticalCylinder};
@@ -98,6 +98,19 @@ macro_rules! run_rules {
             refuse WOULD_BOIL on "water_pressure": "the water would boil at this pressure; check temperature and pressure";
             notice VERTICAL_SCATTER on "outside_diameter": "published correlations for thin vertical pipes disagree by 30 % and more; name the one you mean and allow for it";
             $($own)*
+        }
+        /// The rules that the run itself raises.
+        #[inline(always)]
+        fn run_rules(found: $crate::pipe::run::Findings) -> $crate::calculation::Raised {
+            $crate::calculation::Raised::NONE
+                .when(TUBE_MISSING, found.tube_missing)
+                .when(NO_BORE, found.no_bore)
+                .when(INSULATION_MISSING, found.insulation_missing)
+                .when(EMISSIVITY_MISSING, found.emissivity_missing)
+                .when(WIND_MISSING, found.wind_missing)
+                .when(WIND_LEFT_OUT, found.wind_left_out)
+                .when(WOULD_BOIL, found.would_boil)
+                .when(VERTICAL_SCATTER, found.vertical)
         }
     };
 }
@@ -299,9 +312,7 @@ impl Resistances {
 /// The water's side of a run, SI units.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct InsideFilm {
-    pub(crate) mass_flow: f64,
     pub(crate) reynolds: f64,
-    pub(crate) nusselt: f64,
     /// W/(m² K) on the bore.
     pub(crate) coefficient: f64,
     /// m K/W over a metre of run.
@@ -319,14 +330,7 @@ pub(crate) fn inside_film(mass_flow: f64, bore: f64, pressure: f64, temperature:
     let prandtl = water.specific_heat_capacity * water.dynamic_viscosity / water.thermal_conductivity;
     let nusselt = internal_flow(reynolds, prandtl);
     let coefficient = nusselt * water.thermal_conductivity / bore;
-    InsideFilm {
-        mass_flow,
-        reynolds,
-        nusselt,
-        coefficient,
-        resistance: 1.0 / (PI * bore * coefficient),
-        heat_capacity: water.specific_heat_capacity,
-    }
+    InsideFilm { reynolds, coefficient, resistance: 1.0 / (PI * bore * coefficient), heat_capacity: water.specific_heat_capacity }
 }
 
 #[inline(always)]
@@ -387,7 +391,7 @@ impl Run {
             return conductivity;
         }
         for _ in 0..10 {
-            let resistances = self.resistances(section, inside_resistance, conductivity);
+            let resistances = Self::resistances(section, inside_resistance, conductivity);
             let surface = self.surface(section, inner_temperature, resistances.sum());
             let loss = surface.loss();
             let inner_face = inner_temperature - loss * (resistances.inside + resistances.wall);
@@ -398,7 +402,7 @@ impl Run {
     }
 
     #[inline]
-    pub(crate) fn resistances(&self, section: &Section, inside: f64, insulation_conductivity: f64) -> Resistances {
+    pub(crate) fn resistances(section: &Section, inside: f64, insulation_conductivity: f64) -> Resistances {
         Resistances {
             inside,
             wall: shell_resistance(section.bore, section.outside_diameter, section.wall_conductivity),
@@ -433,7 +437,7 @@ impl Run {
     #[inline]
     pub(crate) fn loss(&self, section: &Section, water_temperature: f64, inside_resistance: f64) -> f64 {
         let conductivity = self.insulation_conductivity(section, water_temperature, inside_resistance);
-        let resistance = self.resistances(section, inside_resistance, conductivity).sum();
+        let resistance = Self::resistances(section, inside_resistance, conductivity).sum();
         self.surface(section, water_temperature, resistance).loss()
     }
 
@@ -454,24 +458,36 @@ impl Run {
         self.film.state(surface_temperature, &section.outside)
     }
 
-    /// The rules shared by all runs that speak of the input, in the order of [`run_rules!`].
+    /// What is to be said of a run holding water at this temperature in K.
     #[inline]
-    pub(crate) fn check(&self, given: &Given, water_temperature: f64) -> Raised {
+    pub(crate) fn findings(&self, given: &Given, water_temperature: f64) -> Findings {
         let section = self.section(given);
-        let upright = matches!(self.film, OutsideFilm::Vertical(_));
         let windy = matches!(self.film, OutsideFilm::Wind);
-        let wall_missing = section.bore.is_nan() | section.wall_conductivity.is_nan();
         let insulated = given.insulation_thickness > 0.0;
-        Raised::NONE
-            .when(0, section.outside_diameter.is_nan() | wall_missing)
-            .when(1, section.bore <= 0.0)
-            .when(2, insulated & given.insulation_conductivity.is_nan() & self.insulation.is_none())
-            .when(3, section.around.emissivity.is_nan())
-            .when(4, windy & given.wind_speed.is_nan())
-            .when(5, !windy & (given.wind_speed > 0.0))
-            .when(6, given.water_pressure < saturation_pressure(water_temperature))
-            .when(7, upright)
+        Findings {
+            tube_missing: section.bore.is_nan() | section.wall_conductivity.is_nan(),
+            no_bore: section.bore <= 0.0,
+            insulation_missing: insulated & given.insulation_conductivity.is_nan() & self.insulation.is_none(),
+            emissivity_missing: section.around.emissivity.is_nan(),
+            wind_missing: windy & given.wind_speed.is_nan(),
+            wind_left_out: !windy & (given.wind_speed > 0.0),
+            would_boil: given.water_pressure < saturation_pressure(water_temperature),
+            vertical: matches!(self.film, OutsideFilm::Vertical(_)),
+        }
     }
+}
+
+/// What [`run_rules!`] speaks of.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Findings {
+    pub(crate) tube_missing: bool,
+    pub(crate) no_bore: bool,
+    pub(crate) insulation_missing: bool,
+    pub(crate) emissivity_missing: bool,
+    pub(crate) wind_missing: bool,
+    pub(crate) wind_left_out: bool,
+    pub(crate) would_boil: bool,
+    pub(crate) vertical: bool,
 }
 
 /// The sources every sum on a run rests on.

@@ -114,12 +114,10 @@ fn rough_sixth_root(value: f64) -> f64 {
 #[inline(always)]
 pub fn still_air_balance(inner_temperature: f64, resistance: f64, diameter: f64, surroundings: &Surroundings) -> SurfaceBalance {
     let Surroundings { air_temperature, radiant_temperature, emissivity, pressure } = *surroundings;
-    let possible = (resistance >= 0.0)
-        & (resistance < f64::INFINITY)
+    let possible = (0.0..f64::INFINITY).contains(&resistance)
         & (diameter > 0.0)
         & (diameter < f64::INFINITY)
-        & (emissivity >= 0.0)
-        & (emissivity <= 1.0)
+        & (0.0..=1.0).contains(&emissivity)
         & (pressure > 0.0)
         & (pressure < f64::INFINITY)
         & (radiant_temperature > 0.0)
@@ -151,7 +149,7 @@ pub fn still_air_balance(inner_temperature: f64, resistance: f64, diameter: f64,
     let second = still_air.newton_step(first.root);
     let third = still_air.newton_step(second.root);
     let last = still_air.newton_step(third.root);
-    let inside = (last.film_temperature >= LOWEST_TEMPERATURE) & (last.film_temperature <= HIGHEST_TEMPERATURE);
+    let inside = (LOWEST_TEMPERATURE..=HIGHEST_TEMPERATURE).contains(&last.film_temperature);
     let sign = if possible & inside { side } else { f64::NAN };
     SurfaceBalance {
         temperature: air_temperature + sign * last.excess,

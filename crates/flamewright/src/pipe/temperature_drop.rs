@@ -142,7 +142,7 @@ impl Calculation for PipeTemperatureDrop {
 
     #[inline]
     fn check(&self, input: &PipeTemperatureDropInput) -> Raised {
-        self.run.check(&input.given(input.length.si()), input.inlet_temperature.si())
+        run_rules(self.run.findings(&input.given(input.length.si()), input.inlet_temperature.si()))
     }
 
     #[inline]
@@ -165,7 +165,6 @@ impl Calculation for PipeTemperatureDrop {
         let (inlet_loss, heat_capacity) = self.loss(&section, flow, pressure, inlet);
         step!(working, let heat_loss_at_inlet: "q_1" in WATT_PER_METRE = PowerPerLength::from_si(inlet_loss), "heat balance of the surface, as pipe_heat_loss");
         let rest = self.run.rest_temperature(&section);
-        step!(working, let resting_temperature: "t_0" = ThermodynamicTemperature::from_si(rest), "where nothing is lost: air, and surfaces around");
         let outlet = self.temperature_at(&section, flow, pressure, inlet, given.length, STEPS);
         step!(working, let outlet_temperature: "t_2" = ThermodynamicTemperature::from_si(outlet), "m c dt/dx = -q(t) integrated along the run");
         let (outlet_loss, _) = self.loss(&section, flow, pressure, outlet);
@@ -208,7 +207,7 @@ impl Calculation for PipeTemperatureDrop {
             losses.push(self.loss(&section, flow, pressure, temperature).0);
         }
         alloc::vec![Table {
-            name: "along_the_run".into(),
+            name: "along_the_run",
             row_names: Vec::new(),
             columns: alloc::vec![
                 Column { name: "distance".into(), unit: &METRE, values: distances },
