@@ -31,7 +31,7 @@ pub struct FlueReading {
     pub air_temperature: ThermodynamicTemperature,
     /// Absolute pressure of the atmosphere at the place, not reduced to sea level.
     #[field("p", MILLIBAR, 600.0..=1100.0, default = 1013.25, usual = 800.0..=1045.0)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
     /// Relative humidity of the combustion air; dry air is the convention of published loss figures.
     #[field("\\varphi", PERCENT, 0.0..=100.0, default = 0.0)]
     pub relative_humidity: Ratio,
@@ -204,7 +204,7 @@ impl Calculation for FlueAnalysis {
         let carbon_monoxide_dry = input.carbon_monoxide_dry.si();
         let flue_temperature = input.flue_temperature.si();
         let air_temperature = input.air_temperature.si();
-        let pressure = input.barometer.si();
+        let pressure = input.barometric_pressure.si();
 
         // One of the two may be absent; a select instead of a branch keeps the columns in lanes.
         let has_oxygen = !oxygen_measured.is_nan();

@@ -447,7 +447,7 @@ fn efficiency_falls_steadily_across_the_dew_point() {
     for step in 0..4000 {
         let flue = 20.0 + 0.1 * f64::from(step);
         let given =
-            FlueReading { barometer: Value::from_si(98_000.0), relative_humidity: Value::from_si(0.6), ..reading(4.5, 50.0, flue, 15.0) };
+            FlueReading { barometric_pressure: Value::from_si(98_000.0), relative_humidity: Value::from_si(0.6), ..reading(4.5, 50.0, flue, 15.0) };
         let got = natural_gas.evaluate(&given).unwrap().output;
         assert!(got.efficiency_gross.si() < last, "efficiency rises at {flue}");
         assert!(step == 0 || last - got.efficiency_gross.si() < 0.002, "jump at {flue}");

@@ -15,7 +15,7 @@ pub struct PressureOverAtmosphere {
     pub gauge_pressure: GaugePressure,
     /// Pressure of the atmosphere at the place, not reduced to sea level.
     #[field("p_{atm}", MILLIBAR, 500.0..=1100.0, usual = 800.0..=1050.0)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
 }
 
 /// The same pressure above vacuum.
@@ -52,13 +52,13 @@ impl Calculation for AbsoluteFromGauge {
 
     #[inline(always)]
     fn check(&self, input: &PressureOverAtmosphere) -> Raised {
-        Raised::NONE.when(BELOW_VACUUM, input.gauge_pressure.si() + input.barometer.si() < 0.0)
+        Raised::NONE.when(BELOW_VACUUM, input.gauge_pressure.si() + input.barometric_pressure.si() < 0.0)
     }
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &PressureOverAtmosphere, working: &mut W) -> PressureOverVacuum {
-        let (gauge_pressure, barometer) = (input.gauge_pressure.plain(), input.barometer.plain());
-        step!(working, let absolute_pressure: "p" in MILLIBAR = gauge_pressure + barometer, "definition");
+        let (gauge_pressure, barometric_pressure) = (input.gauge_pressure.plain(), input.barometric_pressure.plain());
+        step!(working, let absolute_pressure: "p" in MILLIBAR = gauge_pressure + barometric_pressure, "definition");
         PressureOverVacuum { absolute_pressure: AbsolutePressure::new(absolute_pressure) }
     }
 }

@@ -25,7 +25,7 @@ pub struct ColumnReading {
     pub gravity: Acceleration,
     /// Pressure of the atmosphere, which decides the weight of the air column in the open limb.
     #[field("p_{atm}", MILLIBAR, 500.0..=1100.0, default = 1013.25, usual = 800.0..=1050.0)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
 }
 
 /// What a column is worth.
@@ -58,13 +58,13 @@ pub(super) fn column_pressure<W: Working>(
     liquid_density: MassDensity,
     liquid_temperature: ThermodynamicTemperature,
     gravity: Acceleration,
-    barometer: AbsolutePressure,
+    barometric_pressure: AbsolutePressure,
     working: &mut W,
 ) -> ColumnPressure {
     let head: Length = level_difference.plain();
     let (water, standard_gravity) = (MassDensity::from_si(CONVENTIONAL_WATER_DENSITY), Acceleration::from_si(unit::GRAVITY));
     step!(working, let pressure: "p" = liquid_density * gravity * head, "hydrostatics");
-    step!(working, let air_density: "\\rho_{air}" = MassDensity::from_si(dry_air(liquid_temperature.si(), barometer.si()).density), "dry air, Lemmon et al. 2000");
+    step!(working, let air_density: "\\rho_{air}" = MassDensity::from_si(dry_air(liquid_temperature.si(), barometric_pressure.si()).density), "dry air, Lemmon et al. 2000");
     step!(working, let pressure_less_air: "p_{air}" = (liquid_density - air_density) * gravity * head, "hydrostatics");
     step!(working, let pressure_conventional: "p_{conv}" = water * standard_gravity * head, "NIST SP 811, conventional water");
     step!(working, let convention_error: "\\delta" in PERCENT = (pressure_conventional - pressure) / pressure, "definition");
@@ -104,7 +104,7 @@ impl Context for LiquidColumn {
 }
 
 rules! {
-    notice AIR_COLUMN on "barometer": "the barometer is far from standard: take it from a nearby station, not reduced to sea level";
+    notice AIR_COLUMN on "barometric_pressure": "the barometer is far from standard: take it from a nearby station, not reduced to sea level";
 }
 
 impl Calculation for LiquidColumn {
@@ -124,13 +124,13 @@ impl Calculation for LiquidColumn {
 
     #[inline(always)]
     fn check(&self, input: &ColumnReading) -> Raised {
-        Raised::NONE.when(AIR_COLUMN, (input.barometer.si() - STANDARD_ATMOSPHERE).abs() > 25_000.0)
+        Raised::NONE.when(AIR_COLUMN, (input.barometric_pressure.si() - STANDARD_ATMOSPHERE).abs() > 25_000.0)
     }
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &ColumnReading, working: &mut W) -> ColumnPressure {
         let density = self.liquid.density_at(input.liquid_temperature);
         step!(working, let liquid_density: "\\rho" = MassDensity::from_si(density.si()), "IAPWS SR6-08 for water, else as stated");
-        column_pressure(input.level_difference, liquid_density, input.liquid_temperature, input.gravity, input.barometer, working)
+        column_pressure(input.level_difference, liquid_density, input.liquid_temperature, input.gravity, input.barometric_pressure, working)
     }
 }

@@ -92,7 +92,7 @@ fn columns_of_liquid() {
             "unit_factor" | "unit_conversion" => {}
             "water_density" => Call::new("liquid_column")
                 .fixed("level_difference", "100 mm")
-                .from(&row, &[("T", "liquid_temperature"), ("p", "barometer")])
+                .from(&row, &[("T", "liquid_temperature"), ("p", "barometric_pressure")])
                 .agrees(&row, "liquid_density"),
             "local_gravity" => Call::new("local_gravity").from(&row, &[("latitude", "latitude"), ("h", "height")]).agrees(&row, "gravity"),
             "u_gauge_reading" => {
@@ -121,7 +121,7 @@ fn columns_of_liquid() {
                 .from(&row, &[("length", "length"), ("angle", "angle"), ("relative_density", "relative_density")])
                 .agrees(&row, "pressure"),
             "gauge_to_absolute" => Call::new("absolute_pressure")
-                .from(&row, &[("p_gauge", "gauge_pressure"), ("p_atm", "barometer")])
+                .from(&row, &[("p_gauge", "gauge_pressure"), ("p_atm", "barometric_pressure")])
                 .agrees(&row, "absolute_pressure"),
             "u_gauge_uncertainty" => u_gauge_uncertainty(&row),
             other => panic!("{}: {other}", row.place),
@@ -339,8 +339,8 @@ fn slips_are_refused_in_words() {
     refused(Call::new("liquid_column").fixed("level_difference", "105 mm one-limb"), "one-limb");
     refused(Call::new("u_gauge").fixed("limb_down", "105 mm").fixed("limb_up", "-105 mm"), "cannot rise in both limbs");
     // Gauge for absolute.
-    refused(Call::new("absolute_pressure").fixed("gauge_pressure", "21 mbar(a)").fixed("barometer", "1013 mbar"), "absolute");
-    refused(Call::new("absolute_pressure").fixed("gauge_pressure", "-1050 mbar").fixed("barometer", "1013 mbar"), "below the atmosphere");
+    refused(Call::new("absolute_pressure").fixed("gauge_pressure", "21 mbar(a)").fixed("barometric_pressure", "1013 mbar"), "absolute");
+    refused(Call::new("absolute_pressure").fixed("gauge_pressure", "-1050 mbar").fixed("barometric_pressure", "1013 mbar"), "below the atmosphere");
     // A temperature for a difference.
     refused(
         Call::new("thermistor_check")
@@ -476,8 +476,8 @@ fn gauge_and_absolute_cross_only_with_a_barometer() {
     for row in rows_of_kind(PRESSURE, "gauge_to_absolute") {
         let inputs = row.inputs();
         let text = |name: &str| format!("{} {}", inputs[name].0, inputs[name].1);
-        let (gauge, barometer): (GaugePressure, AbsolutePressure) = (text("p_gauge").parse().unwrap(), text("p_atm").parse().unwrap());
-        agrees(&row, gauge.to_absolute(barometer).si());
+        let (gauge, barometric_pressure): (GaugePressure, AbsolutePressure) = (text("p_gauge").parse().unwrap(), text("p_atm").parse().unwrap());
+        agrees(&row, gauge.to_absolute(barometric_pressure).si());
     }
 }
 

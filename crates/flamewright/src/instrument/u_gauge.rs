@@ -27,7 +27,7 @@ pub struct UGaugeReading {
     pub gravity: Acceleration,
     /// Pressure of the atmosphere, which decides the weight of the air column in the open limb.
     #[field("p_{atm}", MILLIBAR, 500.0..=1100.0, default = 1013.25, usual = 800.0..=1050.0)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
 }
 
 /// Pressure from both limbs of a U-gauge.
@@ -77,6 +77,6 @@ impl Calculation for UGauge {
         let density = self.liquid.density_at(input.liquid_temperature);
         step!(working, let liquid_density: "\\rho" = MassDensity::from_si(density.si()), "IAPWS SR6-08 for water, else as stated");
         let difference = LevelDifference::new(level_difference);
-        column_pressure(difference, liquid_density, input.liquid_temperature, input.gravity, input.barometer, working)
+        column_pressure(difference, liquid_density, input.liquid_temperature, input.gravity, input.barometric_pressure, working)
     }
 }

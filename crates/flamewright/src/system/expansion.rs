@@ -63,7 +63,7 @@ pub struct ExpansionVesselInput {
     pub least_reserve: Volume,
     /// Pressure of the air; the standard counts it as 1 bar.
     #[field("p_{amb}", BAR, 0.6..=1.1, default = 1.0)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
     /// Share of glycol by mass; needs the setting `fluid`.
     #[field("w", PERCENT, 0.0..=60.0, default = 0.0)]
     pub glycol_mass_fraction: Ratio,
@@ -165,7 +165,7 @@ impl Calculation for ExpansionVessel {
 
     fn review(&self, input: &ExpansionVesselInput, output: &ExpansionVesselResult) -> Raised {
         let [.., no_room, small_vessel, near_boiling] = sizing::NUMBERS;
-        let top = output.pre_charge.si() - output.static_pressure.si() + input.barometer.si();
+        let top = output.pre_charge.si() - output.static_pressure.si() + input.barometric_pressure.si();
         Raised::NONE
             .when(no_room, output.final_pressure.si() <= output.pre_charge.si())
             .when(small_vessel, output.vessel_volume.si() <= 0.015)
@@ -182,7 +182,7 @@ impl Calculation for ExpansionVessel {
             Fluid::Glycol(_) => self.fluid.state(fraction, PRESSURE, cold).density,
         });
         let half_bar = Pressure::from_si(0.5e5);
-        let ambient = input.barometer.plain();
+        let ambient = input.barometric_pressure.plain();
         step!(working, let expansion: "e" in PERCENT = Ratio::from_si(share), "densities at filling and highest temperature, or as given");
         step!(working, let expansion_volume: "V_e" in LITRE = expansion * input.system_content, "EN 12828");
         step!(working, let water_reserve: "V_{WR}" in LITRE = (input.reserve_share * input.system_content).max(input.least_reserve), "EN 12828");
@@ -237,7 +237,7 @@ pub struct VesselCheckInput {
     pub safety_valve_pressure: GaugePressure,
     /// Pressure of the air.
     #[field("p_{amb}", BAR, 0.6..=1.1, default = 1.0)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
     /// Share of glycol by mass; needs the setting `fluid`.
     #[field("w", PERCENT, 0.0..=60.0, default = 0.0)]
     pub glycol_mass_fraction: Ratio,
@@ -337,7 +337,7 @@ impl Calculation for VesselCheck {
         let share =
             expansion_share(self.fluid, input.glycol_mass_fraction.si(), input.fill_temperature.si(), input.highest_temperature.si());
         let expansion = Ratio::from_si(share);
-        let ambient = input.barometer.plain();
+        let ambient = input.barometric_pressure.plain();
         let half_bar = Pressure::from_si(0.5e5);
         step!(working, let expansion_volume: "V_e" in LITRE = expansion * input.system_content, "EN 12828");
         // A pre-charge above the cold pressure pushes all water out and stays what it is.

@@ -88,7 +88,7 @@ pub(crate) fn cross_checks(assessment: &Assessment) -> Vec<Finding> {
                 );
             }
         }
-        if let Some(percent) = part.output("plate_ratio").or_else(|| part.output("plate_ratio_net"))
+        if let Some(percent) = part.output("share_of_plate_net").or_else(|| part.output("share_of_plate_gross"))
             && !(0.5..=1.3).contains(&percent.value)
         {
             let text = format!(
@@ -97,12 +97,12 @@ pub(crate) fn cross_checks(assessment: &Assessment) -> Vec<Finding> {
             );
             inconsistent("FAR_FROM_PLATE", percent.field.name, text);
         }
-        if let Some(ratio) = part.output("co_co2_ratio")
+        if let Some(ratio) = part.output("carbon_monoxide_ratio")
             && ratio.value > 0.05
         {
             inconsistent(
                 "RATIO_IMPLAUSIBLE",
-                "co_co2_ratio",
+                "carbon_monoxide_ratio",
                 format!("{title}: CO/CO2 above 0.05: check ppm against per cent, and the sensor's range"),
             );
         }
@@ -124,13 +124,13 @@ fn return_temperature(assessment: &Assessment, stage: Stage) -> Option<f64> {
 /// What a visit to a gas appliance commonly answers: any of the calculations, and the question.
 /// Common practice, no source.
 const QUESTIONS: &[(&[&str], &str)] = &[
-    (&["gas_rate"], "gas rate: does the appliance burn gas at the right rate?"),
-    (&["flue_analysis", "flue_analysis_co2"], "flue gas: is the combustion right?"),
-    (&["tightness_test"], "tightness: does the installation leak?"),
-    (&["thermostat_test"], "controls: do they switch where they should?"),
-    (&["cool_down", "overrun"], "overrun: does the pump stop once the block has cooled?"),
-    (&["vent_area_need", "ventilation_need", "room_gas", "vent_area"], "ventilation: does the room get its air?"),
-    (&["flue_draught", "draught", "natural_draught"], "draught: does the flue pull?"),
+    (&["gas_rate"], "Gas rate: does the appliance burn gas at the right rate?"),
+    (&["flue_analysis", "carbon_monoxide"], "Flue gas: is the combustion right?"),
+    (&["tightness_test"], "Tightness: does the installation leak?"),
+    (&["thermostat_test", "thermostat_differential"], "Controls: do they switch where they should?"),
+    (&["pump_overrun", "cool_down", "block_cool_down", "cool_down_fit"], "Overrun: does the pump stop once the block has cooled?"),
+    (&["ventilation_need", "opening_flow"], "Ventilation: does the room get its air?"),
+    (&["natural_draught", "chimney_draught"], "Draught: does the flue pull?"),
 ];
 
 /// Questions that no part answers and nobody said were left out.

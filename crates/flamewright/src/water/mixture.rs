@@ -131,7 +131,7 @@ pub struct BoilingPointInput {
     pub water_pressure: GaugePressure,
     /// Pressure of the air.
     #[field("p_{amb}", MILLIBAR, 500.0..=1100.0, default = 1013.25, usual = 700.0..=1050.0)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
     /// Temperature of the water, where the margin to boiling is wanted.
     #[field("t", DEGREE_CELSIUS, 0.0..=350.0, absent = "not asked")]
     pub water_temperature: ThermodynamicTemperature,
@@ -190,7 +190,7 @@ impl Calculation for BoilingPoint {
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &BoilingPointInput, working: &mut W) -> BoilingPointResult {
-        step!(working, let absolute_pressure: "p" in BAR = input.water_pressure.plain() + input.barometer.plain(), "definition");
+        step!(working, let absolute_pressure: "p" in BAR = input.water_pressure.plain() + input.barometric_pressure.plain(), "definition");
         let boiling = saturation_temperature(absolute_pressure.si());
         step!(working, let boiling_point: "t_s" = ThermodynamicTemperature::from_si(boiling), "IAPWS-IF97 region 4");
         BoilingPointResult {
@@ -234,10 +234,10 @@ mod tests {
     #[test]
     fn boiling_points_of_the_reference_table() {
         for row in rows("heat/water_saturation.csv") {
-            let barometer = 1.0e5;
+            let barometric_pressure = 1.0e5;
             let input = BoilingPointInput {
-                water_pressure: GaugePressure::from_si(row.number("psat_Pa_IF97_R4") - barometer),
-                barometer: AbsolutePressure::from_si(barometer),
+                water_pressure: GaugePressure::from_si(row.number("psat_Pa_IF97_R4") - barometric_pressure),
+                barometric_pressure: AbsolutePressure::from_si(barometric_pressure),
                 water_temperature: ThermodynamicTemperature::from_si(353.0),
             };
             // Below about 46 °C water boils in a vacuum deeper than the gauge range.
