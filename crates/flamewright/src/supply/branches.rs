@@ -52,7 +52,7 @@ pub struct SupplyGas {
 }
 
 /// What happens in one section.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct BranchFlow {
     /// Flow, m3/s at reference conditions.
     pub flow: f64,
@@ -88,29 +88,28 @@ fn in_section(flow: f64, branch: &Branch, bore: &Bore, gas: &SupplyGas, gauge: f
     (pipe, buoyancy(branch.rise, density, gas.air_density))
 }
 
-/// Pressures through the installation with a given bore in each section.
+/// Pressures through the installation with a given bore and reference flow (m3/s) in each section,
+/// written to `done`.
 ///
-/// `None` if the lists do not match or a parent does not stand before its child.
-#[must_use]
-pub fn pressures(branches: &[Branch], bores: &[Bore], gas: &SupplyGas) -> Option<Vec<BranchFlow>> {
-    if branches.len() != bores.len() {
+/// `None` if the lists are not of one length or a parent does not stand before its child.
+pub fn pressures(branches: &[Branch], bores: &[Bore], flows: &[f64], gas: &SupplyGas, done: &mut [BranchFlow]) -> Option<()> {
+    if [bores.len(), flows.len(), done.len()].iter().any(|&length| length != branches.len()) {
         return None;
     }
-    let flows = section_flows(branches)?;
-    let mut done: Vec<BranchFlow> = Vec::with_capacity(branches.len());
-    for ((branch, bore), flow) in branches.iter().zip(bores).zip(flows) {
+    for (position, ((branch, bore), &flow)) in branches.iter().zip(bores).zip(flows).enumerate() {
+        let (before, from_here) = done.split_at_mut(position);
         let from = match branch.parent {
             None => Between { low: gas.inlet_pressure, high: gas.inlet_pressure },
-            Some(parent) => done.get(parent)?.end_pressure,
+            Some(parent) => before.get(parent)?.end_pressure,
         };
         let (pipe, gained) = in_section(flow, branch, bore, gas, from.low);
         let end_pressure = Between {
             low: from.low + gained - pipe.pressure_drop_expanding.high,
             high: from.high + gained - pipe.pressure_drop_expanding.low,
         };
-        done.push(BranchFlow { flow, pipe, end_pressure });
+        *from_here.first_mut()? = BranchFlow { flow, pipe, end_pressure };
     }
-    Some(done)
+    Some(())
 }
 
 /// A way to size what hangs from a point: the worst drop to an appliance, the pipe it takes, and
@@ -161,18 +160,27 @@ fn together(one: &[Plan], other: &[Plan]) -> Vec<Plan> {
 /// after the whole allowed drop, which errs on the safe side by about 0.1 % for each millibar;
 /// [`pressures`] then gives the figures of the choice.
 #[must_use]
-pub fn choose_bores(branches: &[Branch], bores: &[Bore], gas: &SupplyGas, allowed_drop: f64, velocity_limit: f64) -> Option<Vec<usize>> {
+pub fn choose_bores(
+    branches: &[Branch],
+    bores: &[Bore],
+    flows: &[f64],
+    gas: &SupplyGas,
+    allowed_drop: f64,
+    velocity_limit: f64,
+) -> Option<Vec<usize>> {
+    if flows.len() != branches.len() {
+        return None;
+    }
     let rising = bores.windows(2).all(|pair| matches!(pair, [a, b] if a.diameter < b.diameter));
     if !rising || bores.is_empty() || allowed_drop.is_nan() {
         return None;
     }
-    let flows = section_flows(branches)?;
     let gauge = gas.inlet_pressure - allowed_drop;
     // below[point][size]: plans for all that hangs from the end of a section of that size or wider.
     let nothing = Plan { drop: f64::NEG_INFINITY, volume: 0.0, sizes: Vec::new() };
     let mut below = vec![vec![vec![nothing.clone()]; bores.len()]; branches.len()];
     let mut at_meter = vec![nothing];
-    for (position, (branch, flow)) in branches.iter().zip(flows).enumerate().rev() {
+    for (position, (branch, flow)) in branches.iter().zip(flows.iter().copied()).enumerate().rev() {
         let hanging = core::mem::take(below.get_mut(position)?);
         let mut narrower: Vec<Plan> = Vec::new();
         for (size, (bore, plans)) in bores.iter().zip(hanging).enumerate() {
@@ -227,6 +235,16 @@ mod tests {
         [0.0088, 0.0108, 0.0136, 0.0202, 0.0262].map(|diameter| Bore { diameter, roughness: 1.5e-6 })
     }
 
+    fn walked(branches: &[Branch], bores: &[Bore]) -> Option<Vec<BranchFlow>> {
+        let mut done = vec![BranchFlow::default(); branches.len()];
+        pressures(branches, bores, &section_flows(branches)?, &gas(), &mut done)?;
+        Some(done)
+    }
+
+    fn chosen(branches: &[Branch], bores: &[Bore], allowed_drop: f64, velocity_limit: f64) -> Option<Vec<usize>> {
+        choose_bores(branches, bores, &section_flows(branches)?, &gas(), allowed_drop, velocity_limit)
+    }
+
     /// An invented house: boiler 2.5 m3/h, fire 0.6, hob 0.9.
     fn house() -> Vec<Branch> {
         let branch = |parent, length, rise, load_per_hour: f64| Branch {
@@ -247,7 +265,7 @@ mod tests {
 
     fn worst_drop(branches: &[Branch], sizes: &[usize]) -> f64 {
         let chosen: Vec<Bore> = sizes.iter().map(|&size| bores()[size]).collect();
-        let flows = pressures(branches, &chosen, &gas()).unwrap();
+        let flows = walked(branches, &chosen).unwrap();
         let drop = |(branch, flow): (&Branch, &BranchFlow)| {
             if branch.load > 0.0 { gas().inlet_pressure - flow.end_pressure.low } else { f64::NEG_INFINITY }
         };
@@ -266,7 +284,7 @@ mod tests {
     #[test]
     fn a_single_section_is_the_plain_pipe() {
         let one = [Branch { parent: None, length: 9.0, loss_coefficients: 0.0, rise: 0.0, load: 5.0 / 3600.0 }];
-        let got = pressures(&one, &[bores()[3]], &gas()).unwrap();
+        let got = walked(&one, &[bores()[3]]).unwrap();
         // The row of the reference table for 22 mm, 9 m, 5 m3/h.
         assert!(((2100.0 - got[0].end_pressure.low) / 108.0755 - 1.0).abs() < 1e-5);
     }
@@ -288,7 +306,7 @@ mod tests {
                     least = least.min(volume(&sizes));
                 }
             }
-            match choose_bores(&branches, &bores(), &gas(), allowed, f64::INFINITY) {
+            match chosen(&branches, &bores(), allowed, f64::INFINITY) {
                 Some(sizes) => {
                     found += 1;
                     assert!(worst_drop(&branches, &sizes) <= allowed);
@@ -303,16 +321,16 @@ mod tests {
     #[test]
     fn a_velocity_limit_widens_and_impossible_wishes_are_refused() {
         let branches = house();
-        let free = choose_bores(&branches, &bores(), &gas(), 400.0, f64::INFINITY).unwrap();
-        let slow = choose_bores(&branches, &bores(), &gas(), 400.0, 3.5).unwrap();
+        let free = chosen(&branches, &bores(), 400.0, f64::INFINITY).unwrap();
+        let slow = chosen(&branches, &bores(), 400.0, 3.5).unwrap();
         assert!(slow.iter().zip(&free).any(|(a, b)| a > b));
-        assert_eq!(choose_bores(&branches, &bores(), &gas(), 0.01, f64::INFINITY), None);
-        assert_eq!(choose_bores(&branches, &bores(), &gas(), f64::NAN, f64::INFINITY), None);
-        assert_eq!(choose_bores(&branches, &[], &gas(), 100.0, f64::INFINITY), None);
+        assert_eq!(chosen(&branches, &bores(), 0.01, f64::INFINITY), None);
+        assert_eq!(chosen(&branches, &bores(), f64::NAN, f64::INFINITY), None);
+        assert_eq!(chosen(&branches, &[], 100.0, f64::INFINITY), None);
         let mut sick = house();
         sick[4].load = f64::NAN;
-        assert_eq!(choose_bores(&sick, &bores(), &gas(), 100.0, f64::INFINITY), None);
-        assert!(pressures(&sick, &[bores()[4]; 5], &gas()).unwrap()[4].end_pressure.low.is_nan());
-        assert_eq!(pressures(&sick, &bores()[..2], &gas()), None);
+        assert_eq!(chosen(&sick, &bores(), 100.0, f64::INFINITY), None);
+        assert!(walked(&sick, &[bores()[4]; 5]).unwrap()[4].end_pressure.low.is_nan());
+        assert_eq!(walked(&sick, &bores()[..2]), None);
     }
 }

@@ -28,10 +28,10 @@ pub struct BurnerStates {
     pub wanted_heat_input: Power,
     /// Gross calorific value of the gas known.
     #[field("H_1", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, default = 39.0)]
-    pub calorific_value_gross: CalorificValue<Gross>,
+    pub gross_calorific_value: CalorificValue<Gross>,
     /// Gross calorific value of the new gas; left out, the same.
     #[field("H_2", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "unchanged")]
-    pub new_calorific_value_gross: CalorificValue<Gross>,
+    pub new_gross_calorific_value: CalorificValue<Gross>,
     /// Relative density of the gas known.
     #[field("d_1", ONE, 0.05..=5.0, default = 0.6)]
     pub relative_density: Ratio,
@@ -69,10 +69,10 @@ pub struct BurnerChange {
     pub injector_diameter_ratio: Ratio,
     /// Gross Wobbe index of the gas known.
     #[field("W_1", MEGAJOULE_PER_CUBIC_METRE)]
-    pub wobbe_index_gross: WobbeIndex<Gross>,
+    pub gross_wobbe_index: WobbeIndex<Gross>,
     /// Gross Wobbe index of the new gas.
     #[field("W_2", MEGAJOULE_PER_CUBIC_METRE)]
-    pub new_wobbe_index_gross: WobbeIndex<Gross>,
+    pub new_gross_wobbe_index: WobbeIndex<Gross>,
     /// New over known Wobbe index.
     #[field("W_2/W_1", ONE)]
     pub wobbe_ratio: Ratio,
@@ -92,7 +92,7 @@ no_settings!(BurnerPressure);
 
 rules! {
     notice FAR_FROM_KNOWN on "new_burner_pressure": "the new heat input is below half or above twice the known one; the square law holds only while the injector alone holds the gas back";
-    notice OTHER_FAMILY on "new_calorific_value_gross": "the Wobbe index changes by more than a tenth: that is another gas group, for which the maker states injector, pressure and air setting";
+    notice OTHER_FAMILY on "new_gross_calorific_value": "the Wobbe index changes by more than a tenth: that is another gas group, for which the maker states injector, pressure and air setting";
 }
 
 impl Calculation for BurnerPressure {
@@ -120,7 +120,7 @@ impl Calculation for BurnerPressure {
     fn review(&self, _input: &BurnerStates, output: &BurnerChange) -> Raised {
         let ratio = output.heat_input_ratio.si();
         let wobbe = output.wobbe_ratio.si();
-        Raised::NONE.when(FAR_FROM_KNOWN, (ratio < 0.5) | (ratio > 2.0)).when(OTHER_FAMILY, (wobbe < 0.9) | (wobbe > 1.1))
+        Raised::NONE.when(FAR_FROM_KNOWN, !(0.5..=2.0).contains(&ratio)).when(OTHER_FAMILY, !(0.9..=1.1).contains(&wobbe))
     }
 
     #[inline(always)]
@@ -128,12 +128,12 @@ impl Calculation for BurnerPressure {
         let new = |value: f64, known: f64| super::or(value, known);
         let new_pressure = Pressure::from_si(new(input.new_burner_pressure.si(), input.burner_pressure.si()));
         let wanted = Power::from_si(new(input.wanted_heat_input.si(), input.heat_input.si()));
-        let new_calorific = Pressure::from_si(new(input.new_calorific_value_gross.si(), input.calorific_value_gross.si()));
+        let new_calorific = Pressure::from_si(new(input.new_gross_calorific_value.si(), input.gross_calorific_value.si()));
         let new_density = Ratio::from_si(new(input.new_relative_density.si(), input.relative_density.si()));
         let new_temperature = ThermodynamicTemperature::from_si(new(input.new_gas_temperature.si(), input.gas_temperature.si()));
         let new_barometer = Pressure::from_si(new(input.new_barometric_pressure.si(), input.barometric_pressure.si()));
         step!(working, let wobbe: "W_1" in MEGAJOULE_PER_CUBIC_METRE =
-            input.calorific_value_gross.plain() / math::sqrt(input.relative_density.si()), "ISO 6976");
+            input.gross_calorific_value.plain() / math::sqrt(input.relative_density.si()), "ISO 6976");
         step!(working, let new_wobbe: "W_2" in MEGAJOULE_PER_CUBIC_METRE = new_calorific / math::sqrt(new_density.si()), "ISO 6976");
         step!(working, let wobbe_ratio: "W_2/W_1" as Ratio = new_wobbe / wobbe, "definition");
         step!(working, let modified_ratio: "W'_2/W'_1" = wobbe_ratio * math::sqrt(input.gas_temperature.si() / new_temperature.si()), "common practice, no source");
@@ -149,11 +149,11 @@ impl Calculation for BurnerPressure {
             heat_input_ratio,
             pressure_for_wanted: GaugePressure::new(pressure),
             injector_diameter_ratio: diameter_ratio,
-            wobbe_index_gross: WobbeIndex::new(wobbe),
-            new_wobbe_index_gross: WobbeIndex::new(new_wobbe),
+            gross_wobbe_index: WobbeIndex::new(wobbe),
+            new_gross_wobbe_index: WobbeIndex::new(new_wobbe),
             wobbe_ratio,
             modified_wobbe_ratio: modified_ratio,
-            reference_flow_ratio: heat_input_ratio * (input.calorific_value_gross.plain() / new_calorific),
+            reference_flow_ratio: heat_input_ratio * (input.gross_calorific_value.plain() / new_calorific),
         }
     }
 }
@@ -191,7 +191,7 @@ mod tests {
         BurnerStates {
             heat_input: Power::from_si(24e3),
             burner_pressure: GaugePressure::from_si(1200.0),
-            calorific_value_gross: CalorificValue::from_si(37.78e6),
+            gross_calorific_value: CalorificValue::from_si(37.78e6),
             relative_density: Ratio::from_si(0.5548),
             ..BurnerStates::unset()
         }
@@ -202,7 +202,7 @@ mod tests {
     fn a_change_of_gas_follows_the_injector_law() {
         let propane = BurnerStates {
             new_burner_pressure: GaugePressure::from_si(3700.0),
-            new_calorific_value_gross: CalorificValue::from_si(95.65e6),
+            new_gross_calorific_value: CalorificValue::from_si(95.65e6),
             new_relative_density: Ratio::from_si(1.55),
             ..methane_burner()
         };
@@ -213,7 +213,7 @@ mod tests {
         near(heat(95.65e6, 1.55, got.pressure_for_wanted.si()), heat(37.78e6, 0.5548, 1200.0), 1e-14);
         let area = got.injector_diameter_ratio.si() * got.injector_diameter_ratio.si();
         near(area * got.heat_input_ratio.si(), 1.0, 1e-14);
-        near(got.new_wobbe_index_gross.si(), 76.83e6, 1e-4);
+        near(got.new_gross_wobbe_index.si(), 76.83e6, 1e-4);
         assert_eq!(evaluated.judged.raised.0, 1 << FAR_FROM_KNOWN | 1 << OTHER_FAMILY);
     }
 

@@ -38,7 +38,7 @@ pub struct InjectorAtWork {
     pub injector_count: Ratio,
     /// Gross calorific value at the conditions to which the flow is stated.
     #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "not stated")]
-    pub calorific_value_gross: CalorificValue<Gross>,
+    pub gross_calorific_value: CalorificValue<Gross>,
 }
 
 /// What the injector passes.
@@ -90,7 +90,7 @@ impl Calculation for InjectorFlow {
         step!(working, let jet_velocity: "v" = Velocity::from_si(math::sqrt(2.0 * input.burner_pressure.si() / gas_density.si())), LAW);
         step!(working, let gas_flow: "\\dot V" as VolumeRate in CUBIC_METRE_PER_HOUR =
             input.injector_count * input.discharge_coefficient * area * jet_velocity, "continuity");
-        step!(working, let heat_input: "\\dot Q_s" as Power in KILOWATT = gas_flow * input.calorific_value_gross.plain(), "definition");
+        step!(working, let heat_input: "\\dot Q_s" as Power in KILOWATT = gas_flow * input.gross_calorific_value.plain(), "definition");
         let practical = PRACTICAL / 3600.0
             * input.injector_count.si()
             * input.discharge_coefficient.si()
@@ -114,7 +114,7 @@ pub struct InjectorWanted {
     pub heat_input_gross: HeatInput<Gross>,
     /// Gross calorific value, needed with a heat input.
     #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "a flow is stated")]
-    pub calorific_value_gross: CalorificValue<Gross>,
+    pub gross_calorific_value: CalorificValue<Gross>,
     /// Flow wanted, at the conditions of the air density stated; leave it out to state a heat input.
     #[field("\\dot V", CUBIC_METRE_PER_HOUR, 1e-5..=1e4, absent = "a heat input is stated")]
     pub gas_flow: VolumeRate,
@@ -176,13 +176,13 @@ impl Calculation for InjectorSize {
     #[inline(always)]
     fn check(&self, input: &InjectorWanted) -> Raised {
         let by_flow = !input.gas_flow.si().is_nan();
-        let by_heat = !(input.heat_input_gross.si().is_nan() | input.calorific_value_gross.si().is_nan());
+        let by_heat = !(input.heat_input_gross.si().is_nan() | input.gross_calorific_value.si().is_nan());
         Raised::NONE.when(FLOW_UNKNOWN, by_flow == by_heat)
     }
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &InjectorWanted, working: &mut W) -> InjectorSizeResult {
-        let by_heat = input.heat_input_gross.si() / input.calorific_value_gross.si();
+        let by_heat = input.heat_input_gross.si() / input.gross_calorific_value.si();
         let gas_flow = VolumeRate::from_si(super::or(input.gas_flow.si(), by_heat));
         step!(working, let gas_density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = input.relative_density * input.air_density, "definition");
         step!(working, let jet_velocity: "v" = Velocity::from_si(math::sqrt(2.0 * input.burner_pressure.si() / gas_density.si())), LAW);
@@ -214,7 +214,7 @@ mod tests {
                 relative_density: Ratio::from_si(row.number("relative_density")),
                 discharge_coefficient: Ratio::from_si(row.number("Cd")),
                 air_density: MassDensity::from_si(row.number("rho_air_kg_m3")),
-                calorific_value_gross: CalorificValue::from_si(38.5e6),
+                gross_calorific_value: CalorificValue::from_si(38.5e6),
                 ..InjectorAtWork::unset()
             };
             let got = InjectorFlow.evaluate(&input).unwrap().output;
@@ -225,7 +225,7 @@ mod tests {
             near(got.heat_input_gross.si() / 1e3, row.number("heat_kW_gross_at_38_5MJ_m3"), 5e-8, &row.place);
             let wanted = InjectorWanted {
                 heat_input_gross: got.heat_input_gross,
-                calorific_value_gross: input.calorific_value_gross,
+                gross_calorific_value: input.gross_calorific_value,
                 burner_pressure: input.burner_pressure,
                 relative_density: input.relative_density,
                 discharge_coefficient: input.discharge_coefficient,
@@ -249,7 +249,7 @@ mod tests {
         let by_flow = InjectorWanted { gas_flow: VolumeRate::from_si(1e-4), ..wanted };
         assert!(InjectorSize.evaluate(&by_flow).is_ok());
         let both =
-            InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), calorific_value_gross: CalorificValue::from_si(38e6), ..by_flow };
+            InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), gross_calorific_value: CalorificValue::from_si(38e6), ..by_flow };
         assert!(InjectorSize.evaluate(&both).is_err());
         assert!(InjectorSize.evaluate(&InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), ..wanted }).is_err());
     }

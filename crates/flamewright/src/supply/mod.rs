@@ -6,6 +6,9 @@ pub mod viscosity;
 
 mod altitude;
 mod burner;
+mod gas;
+mod gas_pipe;
+mod gas_installation;
 mod injector;
 mod installation_volume;
 mod leak_scaling;
@@ -16,6 +19,9 @@ mod tightness_test;
 
 pub use altitude::{Altitude, AltitudeEffect, HeightAboveSea};
 pub use burner::{BurnerChange, BurnerPressure, BurnerStates};
+pub use gas::PipedGas;
+pub use gas_installation::{GasInstallation, GasPipeSizing, InstallationLoad, InstallationResult, Section, SizingResult, SizingWish};
+pub use gas_pipe::{GasPipeDischarge, GasPipeDischargeResult, GasPipeDrop, GasPipeDropResult, GasPipeState, GasPipeWish};
 pub use injector::{InjectorAtWork, InjectorFlow, InjectorFlowResult, InjectorSize, InjectorSizeResult, InjectorWanted};
 pub use installation_volume::{InstallationVolume, PipeContent, VolumeAllowances, VolumeOfInstallation};
 pub use leak_scaling::{LeakElsewhere, LeakScaling, LeakUnderTest};

@@ -34,7 +34,7 @@ pub struct InletGas {
 }
 
 /// A value that is known between two bounds; equal where it is known.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Between {
     /// Least value.
     pub low: f64,
@@ -43,7 +43,7 @@ pub struct Between {
 }
 
 /// What a flow does in a stretch of pipe.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct PipeFlow {
     /// Mean velocity at the inlet, m/s.
     pub velocity: f64,

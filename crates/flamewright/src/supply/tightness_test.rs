@@ -49,7 +49,7 @@ pub struct TightnessReading {
     pub gauge_bore: Length,
     /// Gross calorific value of the gas at the reference conditions below.
     #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "not stated")]
-    pub calorific_value_gross: CalorificValue<Gross>,
+    pub gross_calorific_value: CalorificValue<Gross>,
     /// Reference temperature to which the leak is stated.
     #[field("T_r", DEGREE_CELSIUS, 0.0..=25.0, default = 15.0)]
     pub reference_temperature: ThermodynamicTemperature,
@@ -183,7 +183,7 @@ impl Calculation for TightnessTest {
             leak_rate_in_pipe: GasFlow::new(in_pipe),
             leak_rate_at_start: GasFlow::new(at_start),
             decay_rate: Frequency::from_si(decay_rate),
-            heat_lost_gross: leak_rate * input.calorific_value_gross.plain(),
+            heat_lost_gross: leak_rate * input.gross_calorific_value.plain(),
             temperature_effect: Pressure::from_si(effect_of_temperature(input)),
             temperature_sensitivity: sensitivity,
             barometer_effect: -input.barometer_rise,
@@ -232,7 +232,7 @@ mod tests {
             temperature_rise: TemperatureInterval::from_si(i.maybe("dT").unwrap_or(0.0)),
             barometer_rise: Pressure::from_si(i.maybe("dp_atm").unwrap_or(0.0)),
             gauge_bore: Length::from_si(i.maybe("gauge_bore").unwrap_or(f64::NAN)),
-            calorific_value_gross: CalorificValue::from_si(39.5e6),
+            gross_calorific_value: CalorificValue::from_si(39.5e6),
             ..TightnessReading::unset()
         };
         if let Some(pressure) = i.maybe("p_atm") {
