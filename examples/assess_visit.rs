@@ -8,8 +8,10 @@ use flamewright::node::Node;
 use flamewright::visit::{Visit, assess};
 use std::process::ExitCode;
 
-const DEMO: [&str; 2] =
-    [concat!(env!("CARGO_MANIFEST_DIR"), "/../../examples/visits/village_hall.toml"), concat!(env!("CARGO_MANIFEST_DIR"), "/../../examples/visits/example_policy.toml")];
+const DEMO: [&str; 2] = [
+    concat!(env!("CARGO_MANIFEST_DIR"), "/../../examples/visits/village_hall.toml"),
+    concat!(env!("CARGO_MANIFEST_DIR"), "/../../examples/visits/example_policy.toml"),
+];
 
 fn read(path: &str) -> Result<Node, String> {
     let text = std::fs::read_to_string(path).map_err(|e| format!("{path}: {e}"))?;

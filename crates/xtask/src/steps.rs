@@ -47,6 +47,23 @@ pub(crate) fn c() -> Outcome {
     Ok(())
 }
 
+/// Makes a virtual environment, builds the wheel, installs it there and runs the tests on it.
 pub(crate) fn python() -> Outcome {
-    Ok(())
+    let environment = root().join("target/python");
+    let python = environment.join("bin/python");
+    if !python.exists() {
+        run("", "python3", &["-m", "venv", "target/python"])?;
+    }
+    let pip = |arguments: &[&str]| run("", &python, &[&["-m", "pip", "install", "--quiet", "--disable-pip-version-check"], arguments].concat());
+    pip(&["--requirement", "bindings/python/requirements-test.txt"])?;
+    let wheels = "target/wheels-tested";
+    if root().join(wheels).exists() {
+        std::fs::remove_dir_all(root().join(wheels)).map_err(|e| format!("{wheels}: {e}"))?;
+    }
+    run("bindings/python", environment.join("bin/maturin"), &["build", "--release", "--locked", "--out", "../../target/wheels-tested"])?;
+    let entries = std::fs::read_dir(root().join(wheels)).map_err(|e| format!("{wheels}: {e}"))?;
+    let wheel = entries.flatten().map(|e| e.path()).find(|p| p.extension().is_some_and(|x| x == "whl")).ok_or("no wheel was built")?;
+    pip(&["--force-reinstall", "--no-deps", &wheel.to_string_lossy()])?;
+    // Not in the source folder, so that the installed wheel is what is tested.
+    run("bindings/python/tests", &python, &["-m", "pytest", "-q", "."])
 }

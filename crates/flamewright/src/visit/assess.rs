@@ -33,6 +33,8 @@ pub struct ResultValue {
     pub value: f64,
     /// Its standard uncertainty; zero where none is known.
     pub standard: f64,
+    /// An input that was not given: its default was taken.
+    pub assumed: bool,
     /// Verdicts by the policy's limits on it.
     pub judged: Vec<Judged>,
 }
@@ -270,9 +272,16 @@ impl Assembly {
             Binding::Input(i) => self.measured.get(*i).map_or(0.0, Measured::standard),
             _ => 0.0,
         };
-        let value = |(field, (value, standard)): (&'static Field, (f64, f64))| ResultValue { field, value, standard, judged: Vec::new() };
-        let inputs = entry.inputs().iter().zip(input.iter().copied().zip(bindings.iter().map(standard))).map(value).collect();
-        let outputs = entry.outputs().iter().zip(output.iter().map(|&v| (v, 0.0))).map(value).collect();
+        let inputs = entry.inputs().iter().zip(&input).zip(&bindings).map(|((field, &value), binding)| ResultValue {
+            field,
+            value,
+            standard: standard(binding),
+            assumed: matches!(binding, Binding::Fixed(_)),
+            judged: Vec::new(),
+        });
+        let inputs = inputs.collect();
+        let result = |(field, &value)| ResultValue { field, value, standard: 0.0, assumed: false, judged: Vec::new() };
+        let outputs = entry.outputs().iter().zip(&output).map(result).collect();
         let link = self.chain.link(prepared, bindings)?;
         self.links.push((part.stage, entry.info().name.to_string(), part.label.clone(), link));
         let first_place = self.chain.first_place(link);
@@ -319,6 +328,16 @@ impl Assessment {
         self.parts.iter().find(|p| p.part.stage == stage && p.part.entry.info().name == calculation)
     }
 
+    /// Whether the same result conforms to the same limit after the work.
+    fn conforms_as_left(&self, found: &PartResult, field: &Field, limit: &Limit) -> bool {
+        let same = |p: &&PartResult| {
+            p.part.stage == Stage::AsLeft && p.part.entry.info().name == found.part.entry.info().name && p.part.label == found.part.label
+        };
+        let left = self.parts.iter().find(same).and_then(|p| p.output(field.name));
+        let judged = left.and_then(|v| v.judged.iter().find(|j| j.limit.direction == limit.direction && j.limit.value == limit.value));
+        judged.is_some_and(|j| j.verdict.decision == Decision::Conforms)
+    }
+
     fn find(&self) -> Vec<Finding> {
         let mut findings = Vec::new();
         for part in &self.parts {
@@ -328,18 +347,23 @@ impl Assessment {
             }
             for output in &part.outputs {
                 for judged in &output.judged {
-                    let severity = match judged.verdict.decision {
+                    let mut severity = match judged.verdict.decision {
                         Decision::Conforms => continue,
                         Decision::DoesNotConform => Severity::DoesNotConform,
                         Decision::Undecided => Severity::Undecided,
                     };
+                    let what = if severity == Severity::Undecided { "cannot be told apart from" } else { "does not conform to" };
+                    let put_right = part.part.stage == Stage::AsFound && self.conforms_as_left(part, output.field, &judged.limit);
+                    if put_right {
+                        severity = Severity::PutRight;
+                    }
                     let text = format!(
-                        "{title}: {} {} {} the limit, {} ({})",
+                        "{title}: {} {} {what} the limit, {} ({}){}",
                         output.field.name.replace('_', " "),
                         output.field.show(output.value, 4),
-                        if severity == Severity::Undecided { "cannot be told apart from" } else { "does not conform to" },
                         judged.limit.describe(),
-                        judged.limit.citation
+                        judged.limit.citation,
+                        if put_right { "; as left it conforms" } else { "" }
                     );
                     findings.push(Finding::new(severity, "LIMIT", output.field.name, text));
                 }

@@ -17,6 +17,8 @@ pub enum Severity {
     Undecided,
     /// Values that contradict each other.
     Inconsistent,
+    /// Outside a limit, or undecided, as found; conforming as left.
+    PutRight,
     /// Something to know.
     Notice,
     /// Not done, with the reason given.
@@ -34,6 +36,7 @@ impl Severity {
             Self::Refused => "no result",
             Self::Undecided => "undecided",
             Self::Inconsistent => "does not fit together",
+            Self::PutRight => "as found, put right",
             Self::Notice => "to know",
             Self::NotDone => "not done",
             Self::NotMeasured => "not measured",

@@ -1,6 +1,6 @@
 //! The assessment as a tree and as plain text.
 
-use super::assess::{Assessment, PartResult, ResultValue};
+use super::assess::{Assessment, Judged, PartResult, ResultValue};
 use super::findings::Severity;
 use super::record::Stage;
 use crate::node::Node;
@@ -97,8 +97,7 @@ pub(crate) fn lines<'a>(group: &Group<'a>, outputs: bool) -> Vec<Line<'a>> {
             .filter_map(|p| {
                 let list = if outputs { &p.outputs } else { &p.inputs };
                 let value = list.iter().find(|v| v.field.name == field.name)?;
-                // An input left at its default or left out says nothing; a result that does not exist does.
-                (outputs || !value.value.is_nan()).then_some((p.part.stage, value))
+                (!value.value.is_nan() && !value.assumed).then_some((p.part.stage, value))
             })
             .collect();
         if !values.is_empty() {
@@ -173,7 +172,9 @@ impl Assessment {
                     text += &format!(", {label}{value}");
                 }
             }
-            out += &format!("{:<12}{text}\n", "instrument");
+            for (i, line) in wrap(&text, WIDTH - 12).iter().enumerate() {
+                out += &format!("{:<12}{line}\n", if i == 0 { "instrument" } else { "" });
+            }
         }
         match &self.policy {
             Some(policy) => {
@@ -197,10 +198,10 @@ impl Assessment {
             out += "  nothing outside a limit, undecided, contradictory or left out\n";
         }
         for defect in &visit.defects {
-            let class = if defect.class.is_empty() { "defect".to_string() } else { defect.class.clone() };
+            let class = if defect.class.is_empty() { "not classified" } else { defect.class.as_str() };
             let remedy = if defect.remedy.is_empty() { String::new() } else { format!(" → {}", defect.remedy) };
-            for (i, line) in wrap(&format!("{}{remedy}", defect.text), WIDTH - 25).iter().enumerate() {
-                out += &format!("  {:<22} {line}\n", if i == 0 { class.as_str() } else { "" });
+            for (i, line) in wrap(&format!("{class}: {}{remedy}", defect.text), WIDTH - 25).iter().enumerate() {
+                out += &format!("  {:<22} {line}\n", if i == 0 { "defect recorded" } else { "" });
             }
         }
 
@@ -240,6 +241,32 @@ impl Assessment {
         }
         out += &format!("{heavy}\n");
         out
+    }
+
+    /// What the parts of a group took by default, and which results they could not give and why.
+    pub(crate) fn footnotes(&self, group: &Group<'_>) -> Vec<String> {
+        let mut notes = Vec::new();
+        let once = |list: &mut Vec<String>, text: String| {
+            if !list.contains(&text) {
+                list.push(text);
+            }
+        };
+        let (mut assumed, mut absent) = (Vec::new(), Vec::new());
+        for part in &group.parts {
+            for value in part.inputs.iter().filter(|v| v.assumed && !v.value.is_nan()) {
+                once(&mut assumed, format!("{} {}", words(value.field.name), value.field.show(value.value, 5)));
+            }
+            for value in part.outputs.iter().filter(|v| v.value.is_nan() && !v.field.detail) {
+                once(&mut absent, format!("{} ({})", words(value.field.name), value.field.absent));
+            }
+        }
+        if !assumed.is_empty() {
+            notes.push(format!("not given, so taken: {}", assumed.join("; ")));
+        }
+        if !absent.is_empty() {
+            notes.push(format!("no value for: {}", absent.join("; ")));
+        }
+        notes
     }
 
     fn group_text(&self, group: &Group<'_>, out: &mut String) {
@@ -288,20 +315,17 @@ impl Assessment {
                 *out += &format!("{}\n", row.trim_end());
                 for (stage, value) in &line.values {
                     for judged in &value.judged {
-                        let text = format!(
-                            "{}: {} ({}; probability of conformity {}; guard band {}) [{}]",
-                            stage.words(),
-                            judged.verdict.decision.word(),
-                            judged.limit.describe(),
-                            percent(judged.verdict.probability),
-                            quantity_text(judged.verdict.guard_band / line.field.unit.factor, &crate::quantity::units::ONE, 2),
-                            judged.limit.citation
-                        );
+                        let text = format!("{}: {}", stage.words(), verdict_words(judged, line.field, value.standard));
                         for (i, part) in wrap(&text, WIDTH - 10).iter().enumerate() {
                             *out += &format!("      {} {part}\n", if i == 0 { "→" } else { " " });
                         }
                     }
                 }
+            }
+        }
+        for note in self.footnotes(group) {
+            for (i, line) in wrap(&note, WIDTH - 6).iter().enumerate() {
+                *out += &format!("  {}{line}\n", if i == 0 { "" } else { "  " });
             }
         }
     }
@@ -328,6 +352,8 @@ impl Assessment {
                 ("basis", text(v.field.kind.basis.word())),
                 ("si", Node::Number(v.value)),
                 ("meaning", text(v.field.doc)),
+                ("assumed", Node::Flag(v.assumed)),
+                ("absent", if v.value.is_nan() { text(v.field.absent) } else { Node::Null }),
                 ("verdicts", Node::List(judged.collect())),
             ]);
             (v.field.name.to_string(), node)
@@ -406,6 +432,17 @@ impl Assessment {
             ("cautions", Node::List(self.cautions.iter().map(|c| text(c)).collect())),
         ])
     }
+}
+
+/// A verdict with its ground and its citation.
+pub(crate) fn verdict_words(judged: &Judged, field: &Field, standard: f64) -> String {
+    let ground = if standard > 0.0 {
+        let band = quantity_text(judged.verdict.guard_band, &crate::quantity::Unit { offset: 0.0, ..*field.unit }, 2);
+        format!("probability of conformity {}; guard band {band}", percent(judged.verdict.probability))
+    } else {
+        "no uncertainty stated".to_string()
+    };
+    format!("{} ({}; {ground}) [{}]", judged.verdict.decision.word(), judged.limit.describe(), judged.limit.citation)
 }
 
 fn percent(probability: f64) -> String {

@@ -1,0 +1,125 @@
+"""The package as a user meets it. Runs on the installed wheel."""
+
+import copy
+import pickle
+import subprocess
+import sys
+import threading
+
+import flamewright as fw
+import numpy as np
+import pint
+import pytest
+
+
+def test_text_quantities_and_si_agree_to_the_bit():
+    registry = pint.UnitRegistry()
+    text = fw.liquid_water(temperature="60 degC", pressure="2 bar")
+    quantity = fw.liquid_water(temperature=registry.Quantity(60.0, "degC"), pressure=registry.Quantity(2.0, "bar"))
+    si = fw.evaluate("liquid_water", temperature=333.15, pressure=2e5)
+    fast = fw.liquid_water.fixed()(temperature=333.15, pressure=2e5)
+    columns = fw.liquid_water(temperature=(np.array([60.0, 60.0]), "degC"), pressure="2 bar")
+    for name in text:
+        assert text.si[name] == quantity.si[name] == si.si[name] == getattr(fast, name) == columns.si[name][1]
+    assert quantity.density.check("[mass]/[length]**3")
+
+
+def test_a_bare_number_is_refused_and_shown_how_to_write_it():
+    with pytest.raises(fw.Error, match="has no unit") as caught:
+        fw.liquid_water(temperature=60)
+    assert caught.value.kind == "unit_missing"
+    assert isinstance(caught.value, ValueError)
+
+
+def test_a_refusal_has_its_parts():
+    with pytest.raises(fw.Error) as caught:
+        fw.liquid_water(temperature="-3 degC")
+    error = caught.value
+    assert (error.kind, error.field, error.unit) == ("out_of_range", "temperature", "°C")
+    assert (error.value, error.minimum, error.maximum) == pytest.approx((-3.0, 0.0, 350.0))
+    assert pickle.loads(pickle.dumps(error)).field == "temperature"
+
+
+def test_records_are_frozen_and_can_be_kept():
+    water = fw.liquid_water(temperature="60 degC")
+    with pytest.raises(AttributeError):
+        water.density = 1
+    assert pickle.loads(pickle.dumps(water)) == water == copy.deepcopy(water)
+    assert water.density.to("g/cm3") == pytest.approx(0.98325, abs=1e-4)
+    assert water.density.to_pint().magnitude == water.density.magnitude
+    assert "kg/m³" in repr(water)
+    assert "<table>" in water._repr_html_()
+    with pytest.raises(TypeError):
+        float(water.density)
+
+
+def test_arrays_broadcast_and_no_row_is_lost():
+    result = fw.liquid_water(temperature=(np.array([[20.0], [-5.0]]), "degC"), pressure=([2.0, 3.0, 4.0], "bar"))
+    assert result.si["density"].shape == (2, 3)
+    assert (result.status[0] == 0).all()
+    assert (result.status[1] >= 0x100).all()
+    assert np.isnan(result.si["density"][1]).all()
+
+
+def test_values_of_another_basis_are_refused():
+    rate = fw.absolute_pressure(gauge_pressure="20 mbar", barometric_pressure="1013 mbar")
+    with pytest.raises(fw.Error, match="basis"):
+        fw.absolute_pressure(gauge_pressure=rate.absolute_pressure, barometric_pressure="1013 mbar")
+    with pytest.raises(fw.Error, match="gauge"):
+        fw.liquid_water(temperature="60 degC", pressure="2 bar(g)")
+
+
+def test_the_catalogue_describes_everything():
+    for entry in fw.catalogue():
+        assert entry["name"] and entry["title"] and entry["summary"] and entry["sources"] and entry["accuracy"] and entry["checked_against"]
+        assert entry["outputs"]
+        call = fw.calculation(entry["name"])
+        assert entry["inputs"] == [] or all(f["doc"] and f["minimum"] is not None for f in entry["inputs"])
+        assert call.__doc__.startswith(entry["title"])
+        assert set(call.__signature__.parameters) == {f["name"] for f in entry["inputs"]} | {s["name"] for s in entry["settings"]}
+
+
+def test_unknown_names_get_the_nearest():
+    with pytest.raises(fw.Error, match="temperature"):
+        fw.liquid_water(temprature="60 degC")
+    with pytest.raises(fw.Error, match="liquid_water"):
+        fw.evaluate("liquid_watr")
+
+
+def test_uncertainty_working_and_draws():
+    temperature = fw.uncertain("60 degC", accuracy="2 K", distribution="rectangular")
+    first = fw.liquid_water.uncertainty(temperature=temperature)
+    assert sum(first.budget["density"].values()) == pytest.approx(1.0)
+    draws = fw.liquid_water.monte_carlo(temperature=temperature, trials=20_000, seed=3)
+    assert draws["density"].std() == pytest.approx(first.standard["density"], rel=0.02)
+    again = fw.liquid_water.monte_carlo(temperature=temperature, trials=20_000, seed=3)
+    assert (draws["density"] == again["density"]).all()
+    steps = fw.liquid_water.steps(temperature="60 degC")
+    assert any("c_p × μ / λ" in step["plain"] for step in steps)
+
+
+def test_a_visit_is_assessed():
+    visit = 'title = "invented"\ndate = "2026-01-01"\ninvented = true\n[as_found.liquid_water]\ntemperature = "60 degC"\n'
+    assessment = fw.assess(visit)
+    assert "983" in str(assessment)
+    assert assessment.data["parts"][0]["results"]["density"]["unit"] == "kg/m³"
+    with pytest.raises(fw.Error, match="as_found"):
+        fw.assess(visit.replace("as_found", "as_fond"))
+
+
+def test_threads_get_the_same_numbers():
+    temperatures = np.linspace(1.0, 99.0, 50_000)
+    reference = fw.liquid_water(temperature=(temperatures, "degC"))
+    results: list = []
+    threads = [threading.Thread(target=lambda: results.append(fw.liquid_water(temperature=(temperatures, "degC")))) for _ in range(8)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert len(results) == 8
+    assert all(r == reference for r in results)
+
+
+def test_import_warns_of_nothing_and_needs_no_pint():
+    code = "import sys, flamewright; assert 'pint' not in sys.modules and 'matplotlib' not in sys.modules"
+    subprocess.run([sys.executable, "-W", "error", "-c", code], check=True)
