@@ -53,56 +53,67 @@ pub struct FilmState {
     pub prandtl: f64,
     /// Mean of surface and air temperature in K, at which the air's properties are taken.
     pub film_temperature: f64,
+    /// Thermal conductivity of the air at that temperature in W/(m K).
+    pub conductivity: f64,
 }
 
 impl OutsideFilm {
-    /// The film at a surface temperature in K. The air's expansion is that of an ideal gas.
-    pub fn state(self, surface_temperature: f64, outside: &OutsideAir) -> FilmState {
+    /// The length in m on which the correlation's numbers are reckoned.
+    #[inline(always)]
+    fn characteristic_length(self, outside: &OutsideAir) -> f64 {
+        match self {
+            Self::Vertical(_) => outside.length,
+            Self::Horizontal(_) | Self::Wind => outside.diameter,
+        }
+    }
+
+    /// The film of a known coefficient in W/(m² K), with the numbers that describe it.
+    #[inline(always)]
+    pub fn described(self, coefficient: f64, surface_temperature: f64, outside: &OutsideAir) -> FilmState {
         let film_temperature = 0.5 * (surface_temperature + outside.air_temperature);
         let air = dry_air(film_temperature, outside.pressure);
         let (viscosity, prandtl) = (air.kinematic_viscosity(), air.prandtl());
-        // A vertical cylinder's Nusselt number has a pole where nothing moves; the heat, which is what
-        // counts, vanishes there, so the pole is left out.
-        let difference = (surface_temperature - outside.air_temperature).abs().max(1e-9);
-        let slenderness = outside.length / outside.diameter;
-        let grashof = |length: f64| FREE_FALL / film_temperature * difference * length * length * length / (viscosity * viscosity);
-        let on = |length: f64, nusselt: f64, rayleigh: f64| FilmState {
-            coefficient: nusselt * air.conductivity / length,
-            nusselt,
-            rayleigh,
+        let length = self.characteristic_length(outside);
+        let strength = match self {
+            Self::Wind => outside.wind_speed * length / viscosity,
+            Self::Horizontal(_) | Self::Vertical(_) => {
+                // A vertical cylinder's Nusselt number has a pole where nothing moves; the heat, which
+                // is what counts, vanishes there, so the pole is left out.
+                let difference = (surface_temperature - outside.air_temperature).abs().max(1e-9);
+                FREE_FALL / film_temperature * difference * length * length * length / (viscosity * viscosity)
+            }
+        };
+        FilmState {
+            coefficient,
+            nusselt: coefficient * length / air.conductivity,
+            rayleigh: strength * prandtl,
             prandtl,
             film_temperature,
-        };
-        match self {
-            Self::Horizontal(correlation) => {
-                let rayleigh = grashof(outside.diameter) * prandtl;
-                let nusselt = match correlation {
-                    HorizontalCylinder::ChurchillChu => churchill_chu_cylinder(rayleigh, prandtl),
-                    HorizontalCylinder::Morgan => morgan_cylinder(rayleigh),
-                    HorizontalCylinder::Iso12241 => {
-                        iso_12241_horizontal(difference, outside.diameter) * outside.diameter / air.conductivity
-                    }
-                };
-                on(outside.diameter, nusselt, rayleigh)
-            }
-            Self::Vertical(correlation) => {
-                let grashof = grashof(outside.length);
-                let rayleigh = grashof * prandtl;
-                let nusselt = match correlation {
-                    VerticalCylinder::PopielPlate => churchill_chu_plate(rayleigh, prandtl) * popiel_factor(grashof, prandtl, slenderness),
-                    VerticalCylinder::PopielLaminarPlate => {
-                        churchill_chu_laminar_plate(rayleigh, prandtl) * popiel_factor(grashof, prandtl, slenderness)
-                    }
-                    VerticalCylinder::LeFevreEde => le_fevre_ede(rayleigh, prandtl, slenderness),
-                    VerticalCylinder::Iso12241 => iso_12241_vertical(difference, outside.diameter) * outside.length / air.conductivity,
-                };
-                on(outside.length, nusselt, rayleigh)
-            }
-            Self::Wind => {
-                let reynolds = outside.wind_speed * outside.diameter / viscosity;
-                on(outside.diameter, churchill_bernstein(reynolds, prandtl), reynolds * prandtl)
-            }
+            conductivity: air.conductivity,
         }
+    }
+
+    /// The film at a surface temperature in K. The air's expansion is that of an ideal gas.
+    pub fn state(self, surface_temperature: f64, outside: &OutsideAir) -> FilmState {
+        let still = self.described(f64::NAN, surface_temperature, outside);
+        let FilmState { rayleigh, prandtl, conductivity, .. } = still;
+        let difference = (surface_temperature - outside.air_temperature).abs();
+        let length = self.characteristic_length(outside);
+        let curvature = || popiel_factor(rayleigh / prandtl, prandtl, length / outside.diameter);
+        let by_number = |nusselt: f64| nusselt * conductivity / length;
+        let coefficient = match self {
+            Self::Horizontal(HorizontalCylinder::ChurchillChu) => by_number(churchill_chu_cylinder(rayleigh, prandtl)),
+            Self::Horizontal(HorizontalCylinder::Morgan) => by_number(morgan_cylinder(rayleigh)),
+            Self::Horizontal(HorizontalCylinder::Iso12241) => iso_12241_horizontal(difference, outside.diameter),
+            Self::Vertical(VerticalCylinder::PopielPlate) => by_number(churchill_chu_plate(rayleigh, prandtl) * curvature()),
+            Self::Vertical(VerticalCylinder::PopielLaminarPlate) => by_number(churchill_chu_laminar_plate(rayleigh, prandtl) * curvature()),
+            Self::Vertical(VerticalCylinder::LeFevreEde) => by_number(le_fevre_ede(rayleigh, prandtl, length / outside.diameter)),
+            Self::Vertical(VerticalCylinder::Iso12241) => iso_12241_vertical(difference, outside.diameter),
+            Self::Wind => by_number(churchill_bernstein(rayleigh / prandtl, prandtl)),
+        };
+        // Beyond the air's properties even a form that does without them has nothing to say.
+        let coefficient = if conductivity.is_nan() { f64::NAN } else { coefficient };
+        FilmState { coefficient, nusselt: coefficient * length / conductivity, ..still }
     }
 
     /// The range for which the correlation is published, of [`FilmState::rayleigh`] first.

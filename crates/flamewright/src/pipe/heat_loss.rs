@@ -187,7 +187,7 @@ impl Calculation for PipeHeatLoss {
         }
         let resistance = (inside_resistance + wall_resistance + insulation_resistance).si();
         let solved = self.run.surface(&section, water_temperature, resistance);
-        let state = self.run.film_state(&section, solved.temperature);
+        let state = self.run.film(&section, &solved);
 
         let surface_diameter = Length::from_si(section.surface_diameter);
         step!(working, let surface_temperature: "t_s" = ThermodynamicTemperature::from_si(solved.temperature), "heat through the wall equals heat given off");

@@ -453,9 +453,10 @@ impl Run {
         self.surface(section, around.air_temperature, CUT_OFF).temperature
     }
 
-    /// The film outside, for its numbers and range.
-    pub(crate) fn film_state(&self, section: &Section, surface_temperature: f64) -> FilmState {
-        self.film.state(surface_temperature, &section.outside)
+    /// The film outside once the balance is struck, for its numbers and range.
+    #[inline(always)]
+    pub(crate) fn film(&self, section: &Section, solved: &SurfaceBalance) -> FilmState {
+        self.film.described(solved.coefficient, solved.temperature, &section.outside)
     }
 
     /// What is to be said of a run holding water at this temperature in K.
