@@ -80,8 +80,6 @@ macro_rules! for_each_calculation {
             $crate::instrument::AbsoluteFromGauge,
             $crate::instrument::AnalyserReading,
             $crate::instrument::FlameSupervision,
-            $crate::instrument::GasMassConcentration,
-            $crate::instrument::GasVolumeFraction,
             $crate::instrument::InclinedGauge,
             $crate::instrument::LiquidColumn,
             $crate::instrument::LocalGravity,

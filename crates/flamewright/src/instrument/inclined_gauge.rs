@@ -17,7 +17,7 @@ pub struct InclinedReading {
     #[field("l", MILLIMETRE, -2000.0..=2000.0)]
     pub length: Length,
     /// Angle of the tube to the horizontal.
-    #[field("\\alpha", DEGREE, 1.0..=90.0, usual = 2.0..=45.0)]
+    #[field("\\alpha", DEGREE, 0.2..=90.0, usual = 2.0..=45.0)]
     pub angle: Angle,
     /// Relative density of the liquid to conventional water, as printed on the gauge.
     #[field("d", ONE, 0.5..=14.0, default = 1.0, usual = 0.7..=1.1)]

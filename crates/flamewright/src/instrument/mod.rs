@@ -3,7 +3,6 @@
 mod absolute_pressure;
 mod analyser_reading;
 mod flame_supervision;
-mod gas_concentration;
 mod inclined_gauge;
 mod liquid_column;
 mod local_gravity;
@@ -28,7 +27,6 @@ mod thermostat;
 pub use absolute_pressure::*;
 pub use analyser_reading::*;
 pub use flame_supervision::*;
-pub use gas_concentration::*;
 pub use inclined_gauge::*;
 pub use liquid_column::{ColumnPressure, ColumnReading, LiquidColumn};
 pub use local_gravity::*;

@@ -16,7 +16,6 @@ use std::vec::Vec;
 
 const PRESSURE: &str = "trade/pressure.csv";
 const SENSORS: &str = "trade/sensors.csv";
-const FLUE: &str = "trade/flue_vent.csv";
 
 /// Settings and fields by name, from the inputs of a row (renamed) and from fixed texts.
 struct Call {
@@ -315,20 +314,6 @@ fn ntc_uncertainty(row: &Row) {
 }
 
 #[test]
-fn concentrations() {
-    for row in rows_of_kind(FLUE, "ppm_to_mg_m3") {
-        Call::new("gas_mass_concentration")
-            .from(&row, &[("CO", "volume_fraction"), ("T", "temperature"), ("p", "pressure")])
-            .agrees(&row, "mass_concentration");
-    }
-    for row in rows_of_kind(FLUE, "mg_m3_to_ppm") {
-        Call::new("gas_volume_fraction")
-            .from(&row, &[("CO", "mass_concentration"), ("T", "temperature"), ("p", "pressure")])
-            .agrees(&row, "volume_fraction");
-    }
-}
-
-#[test]
 fn slips_are_refused_in_words() {
     let refused = |call: Call, expected: &str| {
         let message = call.refused();
@@ -381,13 +366,6 @@ fn slips_are_refused_in_words() {
     refused(Call::new("thermostat_test").list("cut_outs", &[]).list("cut_ins", &["82 degC".to_string()]), "at least one reading");
     refused(Call::new("flame_supervision_voltage").fixed("open_circuit_voltage", "12 mV").fixed("loaded_voltage", "25 mV"), "exchanged");
     refused(Call::new("analyser_reading").fixed("reading", "4100 ppm").fixed("range_high", "4000 ppm"), "above the measuring range");
-    refused(
-        Call::new("gas_volume_fraction")
-            .fixed("mass_concentration", "3000 g/m3")
-            .fixed("temperature", "20 degC")
-            .fixed("pressure", "1013.25 mbar"),
-        "pure gas",
-    );
 }
 
 #[test]

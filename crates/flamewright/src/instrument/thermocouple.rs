@@ -9,8 +9,8 @@
 //! Source of all direct and inverse coefficients: NIST Standard Reference Database 60, *ITS-90
 //! Thermocouple Database*, which reproduces NIST Monograph 175 (1993); IEC 60584-1:2013 gives the
 //! same functions, with type K only to 1300 °C. They were taken from a machine-read copy of the
-//! database and compared, coefficient by coefficient, with a second copy read from it twelve years
-//! earlier; the inverse polynomials are checked below against the error bands the database states.
+//! database (2026). All 161 direct coefficients equal those of a second copy read from it by others in
+//! 2014; the inverse polynomials are checked below against the error bands the database states.
 //!
 //! At some joins of two pieces the reference functions themselves step by up to 7.5e-8 mV (J at
 //! 760 °C, 1.2e-6 K; B at 630.615 °C, 3.5e-7 K; others less). Where the step is downward two
