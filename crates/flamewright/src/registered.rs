@@ -48,6 +48,7 @@ macro_rules! for_each_calculation {
             $crate::supply::TightnessPlan,
             $crate::supply::LetBy,
             $crate::supply::LeakScaling,
+            $crate::supply::LeakClass,
             $crate::supply::Purge,
             $crate::supply::PurgeVelocity,
             $crate::transient::BlockCoolDown,
@@ -102,6 +103,7 @@ macro_rules! for_each_calculation {
             $crate::air::NaturalDraught,
             $crate::air::FlueFlow,
             $crate::air::ChimneyDraught,
+            $crate::air::FlueGasFlow,
         }
     };
 }

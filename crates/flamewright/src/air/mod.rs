@@ -3,6 +3,7 @@
 mod chimney;
 pub mod cooling;
 mod draught;
+mod flue_gas;
 mod opening;
 pub mod properties;
 mod room;
@@ -11,6 +12,7 @@ mod ventilation;
 
 pub use chimney::{ChimneyDraught, ChimneyResult, ChimneyState};
 pub use draught::{DraughtConditions, DraughtResult, FlueFlow, FlueFlowResult, FlueFlowState, NaturalDraught};
+pub use flue_gas::{FlueGasFlow, FlueGasFlowResult, FlueGasSource};
 pub use opening::{OpeningAtWork, OpeningFlow, OpeningFlowResult, OpeningSize, OpeningSizeResult, OpeningWanted};
 pub use room::{RoomAir, RoomConcentration, RoomState};
 pub use state::{DryAirInput, DryAirResult, DryAirState, HumidAirInput, HumidAirResult, HumidAirState};

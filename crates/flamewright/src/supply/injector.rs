@@ -1,14 +1,17 @@
 //! The calculations `injector_flow` and `injector_size`: gas through a burner injector.
 
-use super::{CAUTION_BURNER, CAUTION_COMPETENCE};
-use crate::calculation::{Calculation, Info, Raised, Rule, Source};
+use super::gas::{PipedGas, REFERENCE};
+use super::{CAUTION_BURNER, CAUTION_COMPETENCE, or};
+use crate::Error;
+use crate::calculation::{Calculation, Context, Info, Raised, Rule, Setting, Settings, Source};
+use crate::fuel::Fuel;
 use crate::math;
-use crate::quantity::types::{Area, Length, MassDensity, Power, Ratio, Velocity, VolumeRate};
+use crate::quantity::types::{Area, Length, MassDensity, Power, Pressure, Ratio, Velocity, VolumeRate};
 use crate::quantity::units::*;
 use crate::quantity::{CalorificValue, GaugePressure, Gross, HeatInput, Value};
 use crate::record::record;
+use crate::rules;
 use crate::working::{Working, step};
-use crate::{no_settings, rules};
 use core::f64::consts::PI;
 
 const LAW: &str = "Orifice equation for a small pressure difference; textbook";
@@ -24,8 +27,8 @@ pub struct InjectorAtWork {
     /// Gauge pressure before the injector.
     #[field("p", MILLIBAR, 0.01..=500.0, usual = 1.0..=60.0)]
     pub burner_pressure: GaugePressure,
-    /// Density of the gas over that of air.
-    #[field("d_r", ONE, 0.05..=5.0, usual = 0.3..=2.2)]
+    /// Density of the gas over that of air; left out, that of the fuel.
+    #[field("d_r", ONE, 0.05..=5.0, absent = "that of the fuel", usual = 0.3..=2.2)]
     pub relative_density: Ratio,
     /// Discharge coefficient of the injector.
     #[field("C_d", ONE, 0.1..=1.2, usual = 0.6..=1.0)]
@@ -36,8 +39,8 @@ pub struct InjectorAtWork {
     /// Number of like injectors.
     #[field("N", ONE, 1.0..=1000.0, default = 1.0)]
     pub injector_count: Ratio,
-    /// Gross calorific value at the conditions to which the flow is stated.
-    #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "not stated")]
+    /// Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel.
+    #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "that of the fuel")]
     pub gross_calorific_value: CalorificValue<Gross>,
 }
 
@@ -57,15 +60,23 @@ pub struct InjectorFlowResult {
     #[field("\\dot V_p", CUBIC_METRE_PER_HOUR)]
     pub gas_flow_practical: VolumeRate,
     /// Heat input on the gross basis.
-    #[field("\\dot Q_s", KILOWATT, absent = "no calorific value stated")]
+    #[field("\\dot Q_s", KILOWATT)]
     pub heat_input_gross: HeatInput<Gross>,
 }
 
 /// Flow of gas through injectors.
-#[derive(Clone, Copy, Debug)]
-pub struct InjectorFlow;
+#[derive(Clone, Debug)]
+pub struct InjectorFlow {
+    /// The gas.
+    pub gas: PipedGas,
+}
 
-no_settings!(InjectorFlow);
+impl Context for InjectorFlow {
+    const SETTINGS: &'static [Setting] = &[Fuel::setting(), REFERENCE];
+    fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        PipedGas::from_settings(settings).map(|gas| Self { gas })
+    }
+}
 
 impl Calculation for InjectorFlow {
     type Input = InjectorAtWork;
@@ -85,17 +96,19 @@ impl Calculation for InjectorFlow {
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &InjectorAtWork, working: &mut W) -> InjectorFlowResult {
-        step!(working, let gas_density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = input.relative_density * input.air_density, "definition");
+        let relative_density = Ratio::from_si(or(input.relative_density.si(), self.gas.relative_density));
+        let calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
+        step!(working, let gas_density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = relative_density * input.air_density, "definition");
         step!(working, let area: "A" as Area in SQUARE_MILLIMETRE = PI / 4.0 * input.injector_diameter * input.injector_diameter, "geometry");
         step!(working, let jet_velocity: "v" = Velocity::from_si(math::sqrt(2.0 * input.burner_pressure.si() / gas_density.si())), LAW);
         step!(working, let gas_flow: "\\dot V" as VolumeRate in CUBIC_METRE_PER_HOUR =
             input.injector_count * input.discharge_coefficient * area * jet_velocity, "continuity");
-        step!(working, let heat_input: "\\dot Q_s" as Power in KILOWATT = gas_flow * input.gross_calorific_value.plain(), "definition");
+        step!(working, let heat_input: "\\dot Q_s" as Power in KILOWATT = gas_flow * calorific_value, "definition");
         let practical = PRACTICAL / 3600.0
             * input.injector_count.si()
             * input.discharge_coefficient.si()
             * (area.si() * 1e6)
-            * math::sqrt(input.burner_pressure.si() * 1e-2 / input.relative_density.si());
+            * math::sqrt(input.burner_pressure.si() * 1e-2 / relative_density.si());
         InjectorFlowResult {
             gas_density,
             jet_velocity,
@@ -112,8 +125,8 @@ pub struct InjectorWanted {
     /// Heat input wanted, gross; leave it out to state a flow.
     #[field("\\dot Q_s", KILOWATT, 0.01..=10000.0, absent = "a flow is stated", usual = 0.1..=200.0)]
     pub heat_input_gross: HeatInput<Gross>,
-    /// Gross calorific value, needed with a heat input.
-    #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "a flow is stated")]
+    /// Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel.
+    #[field("H_s", MEGAJOULE_PER_CUBIC_METRE, 1.0..=200.0, absent = "that of the fuel")]
     pub gross_calorific_value: CalorificValue<Gross>,
     /// Flow wanted, at the conditions of the air density stated; leave it out to state a heat input.
     #[field("\\dot V", CUBIC_METRE_PER_HOUR, 1e-5..=1e4, absent = "a heat input is stated")]
@@ -121,8 +134,8 @@ pub struct InjectorWanted {
     /// Gauge pressure before the injector.
     #[field("p", MILLIBAR, 0.01..=500.0, usual = 1.0..=60.0)]
     pub burner_pressure: GaugePressure,
-    /// Density of the gas over that of air.
-    #[field("d_r", ONE, 0.05..=5.0, usual = 0.3..=2.2)]
+    /// Density of the gas over that of air; left out, that of the fuel.
+    #[field("d_r", ONE, 0.05..=5.0, absent = "that of the fuel", usual = 0.3..=2.2)]
     pub relative_density: Ratio,
     /// Discharge coefficient of the injector.
     #[field("C_d", ONE, 0.1..=1.2, usual = 0.6..=1.0)]
@@ -150,13 +163,21 @@ pub struct InjectorSizeResult {
 }
 
 /// Size of an injector for a heat input.
-#[derive(Clone, Copy, Debug)]
-pub struct InjectorSize;
+#[derive(Clone, Debug)]
+pub struct InjectorSize {
+    /// The gas.
+    pub gas: PipedGas,
+}
 
-no_settings!(InjectorSize);
+impl Context for InjectorSize {
+    const SETTINGS: &'static [Setting] = &[Fuel::setting(), REFERENCE];
+    fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        PipedGas::from_settings(settings).map(|gas| Self { gas })
+    }
+}
 
 rules! {
-    refuse FLOW_UNKNOWN on "heat_input_gross": "state the gas flow, or the gross heat input and the gross calorific value, not both";
+    refuse FLOW_UNKNOWN on "heat_input_gross": "state the gas flow or the gross heat input, not both";
 }
 
 impl Calculation for InjectorSize {
@@ -175,16 +196,16 @@ impl Calculation for InjectorSize {
 
     #[inline(always)]
     fn check(&self, input: &InjectorWanted) -> Raised {
-        let by_flow = !input.gas_flow.si().is_nan();
-        let by_heat = !(input.heat_input_gross.si().is_nan() | input.gross_calorific_value.si().is_nan());
-        Raised::NONE.when(FLOW_UNKNOWN, by_flow == by_heat)
+        Raised::NONE.when(FLOW_UNKNOWN, input.gas_flow.si().is_nan() == input.heat_input_gross.si().is_nan())
     }
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &InjectorWanted, working: &mut W) -> InjectorSizeResult {
-        let by_heat = input.heat_input_gross.si() / input.gross_calorific_value.si();
-        let gas_flow = VolumeRate::from_si(super::or(input.gas_flow.si(), by_heat));
-        step!(working, let gas_density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = input.relative_density * input.air_density, "definition");
+        let relative_density = Ratio::from_si(or(input.relative_density.si(), self.gas.relative_density));
+        let calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
+        let by_heat = input.heat_input_gross.si() / calorific_value.si();
+        let gas_flow = VolumeRate::from_si(or(input.gas_flow.si(), by_heat));
+        step!(working, let gas_density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = relative_density * input.air_density, "definition");
         step!(working, let jet_velocity: "v" = Velocity::from_si(math::sqrt(2.0 * input.burner_pressure.si() / gas_density.si())), LAW);
         step!(working, let injector_area: "A" as Area in SQUARE_MILLIMETRE =
             gas_flow / (input.injector_count * input.discharge_coefficient * jet_velocity), "continuity");
@@ -196,8 +217,13 @@ impl Calculation for InjectorSize {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::quantity::ReferenceConditions;
     use crate::record::Record;
     use flamewright_reference::rows;
+
+    fn methane() -> PipedGas {
+        PipedGas::new(&Fuel::named("G20").unwrap(), ReferenceConditions::AT_15_15).unwrap()
+    }
 
     fn near(got: f64, wanted: f64, tolerance: f64, what: &str) {
         assert!((got / wanted - 1.0).abs() <= tolerance, "{what}: {got} for {wanted}");
@@ -207,6 +233,7 @@ mod tests {
     fn flow_and_size_agree_with_the_table() {
         let rows = rows("heat/gas_injector.csv");
         assert!(rows.len() >= 13);
+        let (flow, size) = (InjectorFlow { gas: methane() }, InjectorSize { gas: methane() });
         for row in rows {
             let input = InjectorAtWork {
                 injector_diameter: Length::from_si(row.number("diameter_mm") * 1e-3),
@@ -217,7 +244,7 @@ mod tests {
                 gross_calorific_value: CalorificValue::from_si(38.5e6),
                 ..InjectorAtWork::unset()
             };
-            let got = InjectorFlow.evaluate(&input).unwrap().output;
+            let got = flow.evaluate(&input).unwrap().output;
             // The table prints eight digits.
             near(got.gas_density.si(), row.number("rho_gas_kg_m3"), 1e-8, &row.place);
             near(got.gas_flow.si() * 3600.0, row.number("flow_m3_h"), 5e-8, &row.place);
@@ -232,25 +259,26 @@ mod tests {
                 air_density: input.air_density,
                 ..InjectorWanted::unset()
             };
-            let size = InjectorSize.evaluate(&wanted).unwrap().output;
-            near(size.injector_diameter.si(), input.injector_diameter.si(), 1e-12, &row.place);
+            let back = size.evaluate(&wanted).unwrap().output;
+            near(back.injector_diameter.si(), input.injector_diameter.si(), 1e-12, &row.place);
         }
     }
 
     #[test]
     fn one_way_of_stating_the_flow_is_needed() {
+        let size = InjectorSize { gas: methane() };
         let wanted = InjectorWanted {
             burner_pressure: GaugePressure::from_si(1000.0),
             relative_density: Ratio::from_si(0.6),
             discharge_coefficient: Ratio::from_si(0.85),
             ..InjectorWanted::unset()
         };
-        assert!(InjectorSize.evaluate(&wanted).is_err());
+        assert!(size.evaluate(&wanted).is_err());
         let by_flow = InjectorWanted { gas_flow: VolumeRate::from_si(1e-4), ..wanted };
-        assert!(InjectorSize.evaluate(&by_flow).is_ok());
+        assert!(size.evaluate(&by_flow).is_ok());
         let both =
             InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), gross_calorific_value: CalorificValue::from_si(38e6), ..by_flow };
-        assert!(InjectorSize.evaluate(&both).is_err());
-        assert!(InjectorSize.evaluate(&InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), ..wanted }).is_err());
+        assert!(size.evaluate(&both).is_err());
+        assert!(size.evaluate(&InjectorWanted { heat_input_gross: HeatInput::from_si(3e3), ..wanted }).is_ok());
     }
 }

@@ -1,13 +1,15 @@
 //! The calculation `leak_scaling`: a leak measured at one pressure with one gas, at another.
 
-use super::{CAUTION_COMPETENCE, CAUTION_TIGHTNESS};
+use super::{CAUTION_COMPETENCE, CAUTION_TIGHTNESS, PipedGas, or};
+use crate::Error;
 use crate::air::properties::{STANDARD_ATMOSPHERE, dry_air};
-use crate::calculation::{Calculation, Info, Source};
+use crate::calculation::{Calculation, Context, Form, Info, Setting, Settings, Source};
+use crate::fuel::Fuel;
 use crate::math;
-use crate::no_settings;
+use crate::node::Node;
 use crate::quantity::types::{DynamicViscosity, MassDensity, Ratio, ThermodynamicTemperature};
 use crate::quantity::units::*;
-use crate::quantity::{AtReference, GasFlow, GaugePressure, Value};
+use crate::quantity::{AtReference, GasFlow, GaugePressure, ReferenceConditions, Value};
 use crate::record::record;
 use crate::working::{Working, step};
 
@@ -23,17 +25,17 @@ pub struct LeakUnderTest {
     /// Gauge pressure in operation.
     #[field("p_2", MILLIBAR, 0.01..=10000.0, usual = 5.0..=1000.0)]
     pub operating_pressure: GaugePressure,
-    /// Density over that of air of the gas tested with; 1 for air.
-    #[field("d_1", ONE, 0.05..=5.0, default = 1.0)]
+    /// Density over that of air of the gas tested with; left out, that of the test gas named.
+    #[field("d_1", ONE, 0.05..=5.0, absent = "that of the test gas")]
     pub test_relative_density: Ratio,
-    /// Density over that of air of the gas in operation.
-    #[field("d_2", ONE, 0.05..=5.0, default = 1.0)]
+    /// Density over that of air of the gas in operation; left out, that of the gas named.
+    #[field("d_2", ONE, 0.05..=5.0, absent = "that of the operating gas")]
     pub operating_relative_density: Ratio,
-    /// Viscosity of the gas tested with; left out, that of air.
-    #[field("\\mu_1", PASCAL_SECOND, 1e-6..=1e-4, absent = "that of air")]
+    /// Viscosity of the gas tested with; left out, that of the test gas named.
+    #[field("\\mu_1", PASCAL_SECOND, 1e-6..=1e-4, absent = "that of the test gas")]
     pub test_viscosity: DynamicViscosity,
-    /// Viscosity of the gas in operation; left out, that of air.
-    #[field("\\mu_2", PASCAL_SECOND, 1e-6..=1e-4, absent = "that of air")]
+    /// Viscosity of the gas in operation; left out, that of the gas named.
+    #[field("\\mu_2", PASCAL_SECOND, 1e-6..=1e-4, absent = "that of the operating gas")]
     pub operating_viscosity: DynamicViscosity,
     /// Temperature of gas and air.
     #[field("T", DEGREE_CELSIUS, -40.0..=60.0, default = 15.0)]
@@ -55,6 +57,9 @@ pub struct LeakElsewhere {
     /// Orifice leak of the operating gas over that of the test gas at one pressure.
     #[field("r_{or}", ONE)]
     pub gas_ratio_orifice: Ratio,
+    /// Viscosity of the operating gas at the temperature.
+    #[field("\\mu_2", PASCAL_SECOND)]
+    pub operating_viscosity: DynamicViscosity,
     /// Viscosity of air at the temperature.
     #[field("\\mu_a", PASCAL_SECOND)]
     pub air_viscosity: DynamicViscosity,
@@ -63,11 +68,44 @@ pub struct LeakElsewhere {
     pub air_density: MassDensity,
 }
 
-/// A leak under other conditions.
-#[derive(Clone, Copy, Debug)]
-pub struct LeakScaling;
+/// A leak under other conditions: the gas tested with and the gas in operation.
+#[derive(Clone, Debug, Default)]
+pub struct LeakScaling {
+    /// Gas tested with; air where `None`.
+    pub test_gas: Option<PipedGas>,
+    /// Gas in operation; air where `None`.
+    pub operating_gas: Option<PipedGas>,
+}
 
-no_settings!(LeakScaling);
+impl Context for LeakScaling {
+    const SETTINGS: &'static [Setting] = &[
+        Setting {
+            name: "test_gas",
+            doc: "The gas tested with: \"air\", or a fuel as fuel_properties takes it.",
+            form: Form::Fuel,
+            default: Some("air"),
+        },
+        Setting {
+            name: "operating_gas",
+            doc: "The gas in operation: a fuel as fuel_properties takes it, or \"air\".",
+            form: Form::Fuel,
+            default: Some("G20"),
+        },
+    ];
+    fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        let gas = |name: &str| -> Result<Option<PipedGas>, Error> {
+            let fuel = match settings.get(name) {
+                Some(node @ Node::Table(_)) => Fuel::from_node(node)?,
+                _ => match settings.text(name)? {
+                    "air" => return Ok(None),
+                    text => Fuel::named(text)?,
+                },
+            };
+            PipedGas::new(&fuel, ReferenceConditions::AT_15_15).map(Some)
+        };
+        Ok(Self { test_gas: gas("test_gas")?, operating_gas: gas("operating_gas")? })
+    }
+}
 
 impl Calculation for LeakScaling {
     type Input = LeakUnderTest;
@@ -89,11 +127,15 @@ impl Calculation for LeakScaling {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &LeakUnderTest, working: &mut W) -> LeakElsewhere {
         let air = dry_air(input.temperature.si(), STANDARD_ATMOSPHERE);
-        let test_viscosity = DynamicViscosity::from_si(super::or(input.test_viscosity.si(), air.viscosity));
-        let operating_viscosity = DynamicViscosity::from_si(super::or(input.operating_viscosity.si(), air.viscosity));
+        let viscosity = |gas: &Option<PipedGas>| gas.as_ref().map_or(air.viscosity, |gas| gas.viscosity.at(input.temperature.si()));
+        let density = |gas: &Option<PipedGas>| gas.as_ref().map_or(1.0, |gas| gas.relative_density);
+        let test_viscosity = DynamicViscosity::from_si(or(input.test_viscosity.si(), viscosity(&self.test_gas)));
+        let operating_viscosity = DynamicViscosity::from_si(or(input.operating_viscosity.si(), viscosity(&self.operating_gas)));
+        let test_density = Ratio::from_si(or(input.test_relative_density.si(), density(&self.test_gas)));
+        let operating_density = Ratio::from_si(or(input.operating_relative_density.si(), density(&self.operating_gas)));
         step!(working, let pressure_ratio: "p_2/p_1" as Ratio = input.operating_pressure.plain() / input.test_pressure.plain(), "gauge pressures");
         step!(working, let gas_ratio_laminar: "r_{lam}" as Ratio = test_viscosity / operating_viscosity, "Hagen-Poiseuille");
-        step!(working, let gas_ratio_orifice: "r_{or}" = Ratio::from_si(math::sqrt(input.test_relative_density.si() / input.operating_relative_density.si())), "orifice equation");
+        step!(working, let gas_ratio_orifice: "r_{or}" = Ratio::from_si(math::sqrt(test_density.si() / operating_density.si())), "orifice equation");
         step!(working, let laminar: "\\dot V_{lam}" in LITRE_PER_HOUR = input.leak_rate.plain() * pressure_ratio * gas_ratio_laminar, "Hagen-Poiseuille");
         step!(working, let orifice: "\\dot V_{or}" in LITRE_PER_HOUR = input.leak_rate.plain() * math::sqrt(pressure_ratio.si()) * gas_ratio_orifice, "orifice equation");
         LeakElsewhere {
@@ -101,6 +143,7 @@ impl Calculation for LeakScaling {
             leak_rate_orifice: GasFlow::new(orifice),
             gas_ratio_laminar,
             gas_ratio_orifice,
+            operating_viscosity,
             air_viscosity: DynamicViscosity::from_si(air.viscosity),
             air_density: MassDensity::from_si(air.density),
         }
@@ -110,9 +153,9 @@ impl Calculation for LeakScaling {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalogue::{Bare, evaluate};
     use crate::record::Record;
     use crate::supply::trade::check;
-    use crate::supply::viscosity::pure_gas;
 
     #[test]
     fn scaling_by_pressure_agrees_with_the_table() {
@@ -123,7 +166,7 @@ mod tests {
                 operating_pressure: GaugePressure::from_si(i.si("p_operating")),
                 ..LeakUnderTest::unset()
             };
-            let got = LeakScaling.evaluate(&input).unwrap().output;
+            let got = LeakScaling::default().evaluate(&input).unwrap().output;
             match output {
                 "laminar" => got.leak_rate_laminar.si(),
                 "orifice" => got.leak_rate_orifice.si(),
@@ -135,26 +178,32 @@ mod tests {
     #[test]
     fn air_to_gas_agrees_with_the_table() {
         check("trade/tightness.csv", "air_test_to_gas_leak_ratio", |i, output| {
-            assert_eq!(i.0["gas"].0, "methane");
-            let temperature = i.si("T");
-            let viscosity = pure_gas("CH4").unwrap().at(temperature);
-            let input = LeakUnderTest {
-                test_pressure: GaugePressure::from_si(2000.0),
-                operating_pressure: GaugePressure::from_si(2000.0),
-                // Relative density of methane, ISO 6976:2016 at 15 degC.
-                operating_relative_density: Ratio::from_si(0.5548),
-                operating_viscosity: DynamicViscosity::from_si(viscosity),
-                temperature: ThermodynamicTemperature::from_si(temperature),
-                ..LeakUnderTest::unset()
-            };
-            let got = LeakScaling.evaluate(&input).unwrap().output;
-            match output {
-                "laminar_ratio" => got.gas_ratio_laminar.si(),
-                "orifice_ratio" => got.gas_ratio_orifice.si(),
-                "viscosity_air" => got.air_viscosity.si(),
-                "viscosity_gas" => viscosity,
+            let temperature = alloc::format!("{} K", i.si("T"));
+            let given = [
+                ("operating_gas", i.0["gas"].0.as_str()),
+                ("test_pressure", "20 mbar"),
+                ("operating_pressure", "20 mbar"),
+                ("temperature", &temperature),
+            ];
+            let result = match output {
+                "laminar_ratio" => "gas_ratio_laminar",
+                "orifice_ratio" => "gas_ratio_orifice",
+                "viscosity_air" => "air_viscosity",
+                "viscosity_gas" => "operating_viscosity",
                 other => panic!("{other}"),
-            }
+            };
+            evaluate("leak_scaling", &Node::from(given), Bare::Refused).unwrap().get(result).unwrap()
         });
+    }
+
+    #[test]
+    fn air_against_air_changes_nothing() {
+        let input = LeakUnderTest {
+            test_pressure: GaugePressure::from_si(2000.0),
+            operating_pressure: GaugePressure::from_si(2000.0),
+            ..LeakUnderTest::unset()
+        };
+        let got = LeakScaling::default().evaluate(&input).unwrap().output;
+        assert_eq!((got.gas_ratio_laminar.si(), got.gas_ratio_orifice.si()), (1.0, 1.0));
     }
 }

@@ -11,6 +11,7 @@ mod gas_pipe;
 mod gas_installation;
 mod injector;
 mod installation_volume;
+mod leak_class;
 mod leak_scaling;
 mod let_by;
 mod purge;
@@ -24,6 +25,7 @@ pub use gas_installation::{GasInstallation, GasPipeSizing, InstallationLoad, Ins
 pub use gas_pipe::{GasPipeDischarge, GasPipeDischargeResult, GasPipeDrop, GasPipeDropResult, GasPipeState, GasPipeWish};
 pub use injector::{InjectorAtWork, InjectorFlow, InjectorFlowResult, InjectorSize, InjectorSizeResult, InjectorWanted};
 pub use installation_volume::{InstallationVolume, PipeContent, VolumeAllowances, VolumeOfInstallation};
+pub use leak_class::{LeakClass, LeakClassFound, LeakToClass};
 pub use leak_scaling::{LeakElsewhere, LeakScaling, LeakUnderTest};
 pub use let_by::{LetBy, LetByReading, LetByResult};
 pub use purge::{Purge, PurgeNeed, PurgePlan, PurgeTravel, PurgeVelocity, PurgeVelocityInput};
