@@ -15,6 +15,7 @@ pub const VERSION: &str = env!("CARGO_PKG_VERSION");
 pub mod calculation;
 pub mod catalogue;
 pub mod describe;
+pub mod explore;
 pub mod judgement;
 pub(crate) mod math;
 pub mod node;
