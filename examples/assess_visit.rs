@@ -1,7 +1,7 @@
 //! Reads a visit record and a policy (TOML) and prints the assessment.
 //!
 //! `cargo run --release --example assess_visit` uses the invented demo visit;
-//! `… -- RECORD.toml [POLICY.toml] [--json]` uses yours.
+//! `… -- RECORD.toml [POLICY.toml] [--json | --html]` uses yours.
 
 use flamewright::judgement::Policy;
 use flamewright::node::Node;
@@ -20,15 +20,19 @@ fn read(path: &str) -> Result<Node, String> {
 
 fn run() -> Result<String, String> {
     let words: Vec<String> = std::env::args().skip(1).collect();
-    let json = words.iter().any(|w| w == "--json");
-    let mut paths: Vec<&str> = words.iter().map(String::as_str).filter(|w| *w != "--json").collect();
+    let (forms, mut paths): (Vec<&str>, Vec<&str>) = words.iter().map(String::as_str).partition(|w| w.starts_with("--"));
     if paths.is_empty() {
         paths = DEMO.to_vec();
     }
     let visit = Visit::read(&read(paths[0])?).map_err(|e| format!("{}: {e}", paths[0]))?;
     let policy = paths.get(1).map(|path| Policy::read(&read(path)?).map_err(|e| format!("{path}: {e}"))).transpose()?;
     let assessment = assess(visit, policy);
-    Ok(if json { assessment.to_node().to_json() } else { assessment.to_text() })
+    match forms.as_slice() {
+        [] => Ok(assessment.to_text()),
+        ["--json"] => Ok(assessment.to_node().to_json()),
+        ["--html"] => Ok(assessment.to_html()),
+        _ => Err("use: [RECORD.toml [POLICY.toml]] [--json | --html]".to_owned()),
+    }
 }
 
 fn main() -> ExitCode {

@@ -28,11 +28,12 @@
 
 mod assess;
 mod findings;
+mod html;
 mod record;
 mod report;
 mod value;
 
 pub use assess::{Assessment, Change, Judged, PartResult, ResultValue, assess};
 pub use findings::{Finding, Severity};
-pub use record::{Instrument, Part, Stage, Visit};
+pub use record::{Defect, Instrument, Part, Stage, Visit};
 pub use value::Given;

@@ -76,6 +76,30 @@ pub struct Instrument {
     pub statements: Node,
 }
 
+impl Instrument {
+    /// The instrument in words.
+    pub(crate) fn describe(&self) -> String {
+        let mut text = self.name.replace('_', " ");
+        for (label, value) in
+            [("", &self.description), ("identity ", &self.identity), ("calibrated ", &self.calibrated), ("due ", &self.due)]
+        {
+            if !value.is_empty() {
+                text += &format!(", {label}{value}");
+            }
+        }
+        text
+    }
+}
+
+impl Defect {
+    /// The defect in words.
+    pub(crate) fn describe(&self) -> String {
+        let class = if self.class.is_empty() { "not classified" } else { &self.class };
+        let remedy = if self.remedy.is_empty() { String::new() } else { format!(" → {}", self.remedy) };
+        format!("{class}: {}{remedy}", self.text)
+    }
+}
+
 /// A defect as the engineer records it. Its class is theirs; none is computed.
 #[derive(Clone, Debug)]
 pub struct Defect {

@@ -16,6 +16,12 @@ const WIDTH: usize = 100;
 /// Coverage factor of the uncertainties shown: about 95 % for a normal distribution (JCGM 100:2008 6.3).
 const COVERAGE: f64 = 2.0;
 
+/// What the signs of a report mean.
+pub(crate) const HOW_TO_READ: &str = "± is the expanded uncertainty (coverage factor 2, about 95 %) from what was stated of the instruments; a value without ± had \
+     nothing stated. A change is significant where it exceeds twice its own standard uncertainty, with what both readings share \
+     taken out. Limits are those of the policy above, none is built in; near a limit, by the guard band of JCGM 106:2012, the \
+     verdict is undecided.";
+
 /// A value with its expanded uncertainty, rounded to where the uncertainty begins: `4.60 ± 0.35 %`.
 pub(crate) fn with_uncertainty(field: &Field, value: f64, standard: f64) -> String {
     if value.is_nan() {
@@ -43,7 +49,7 @@ pub(crate) fn with_uncertainty(field: &Field, value: f64, standard: f64) -> Stri
     format!("{shown} ± {expanded} {}", field.unit.symbol).trim_end().to_string()
 }
 
-fn words(name: &str) -> String {
+pub(crate) fn words(name: &str) -> String {
     name.replace('_', " ")
 }
 
@@ -136,6 +142,13 @@ impl Assessment {
         format!("{sign}{difference} {meaning}").trim_end().to_string()
     }
 
+    pub(crate) fn policy_words(&self) -> String {
+        let Some(policy) = &self.policy else { return "none given: nothing is judged".to_string() };
+        let invented = if policy.invented { "; AN INVENTED EXAMPLE, not for real work" } else { "" };
+        let whose = if policy.jurisdiction.is_empty() { String::new() } else { format!(", {}", policy.jurisdiction) };
+        format!("{}{whose}, dated {}{invented}", policy.title, policy.date)
+    }
+
     /// The assessment as plain text.
     #[must_use]
     pub fn to_text(&self) -> String {
@@ -161,28 +174,12 @@ impl Assessment {
             }
         }
         for instrument in &visit.instruments {
-            let mut text = instrument.name.clone();
-            for (label, value) in [
-                ("", &instrument.description),
-                ("identity ", &instrument.identity),
-                ("calibrated ", &instrument.calibrated),
-                ("due ", &instrument.due),
-            ] {
-                if !value.is_empty() {
-                    text += &format!(", {label}{value}");
-                }
-            }
-            for (i, line) in wrap(&text, WIDTH - 12).iter().enumerate() {
+            for (i, line) in wrap(&instrument.describe(), WIDTH - 12).iter().enumerate() {
                 out += &format!("{:<12}{line}\n", if i == 0 { "instrument" } else { "" });
             }
         }
-        match &self.policy {
-            Some(policy) => {
-                let invented = if policy.invented { "; AN INVENTED EXAMPLE, not for real work" } else { "" };
-                let whose = if policy.jurisdiction.is_empty() { String::new() } else { format!(", {}", policy.jurisdiction) };
-                out += &format!("{:<12}{}{whose}, dated {}{invented}\n", "policy", policy.title, policy.date);
-            }
-            None => out += &format!("{:<12}none given: nothing is judged\n", "policy"),
+        for (i, line) in wrap(&self.policy_words(), WIDTH - 12).iter().enumerate() {
+            out += &format!("{:<12}{line}\n", if i == 0 { "policy" } else { "" });
         }
 
         out += &format!("{heavy}\nAT A GLANCE\n");
@@ -198,9 +195,7 @@ impl Assessment {
             out += "  nothing outside a limit, undecided, contradictory or left out\n";
         }
         for defect in &visit.defects {
-            let class = if defect.class.is_empty() { "not classified" } else { defect.class.as_str() };
-            let remedy = if defect.remedy.is_empty() { String::new() } else { format!(" → {}", defect.remedy) };
-            for (i, line) in wrap(&format!("{class}: {}{remedy}", defect.text), WIDTH - 25).iter().enumerate() {
+            for (i, line) in wrap(&defect.describe(), WIDTH - 25).iter().enumerate() {
                 out += &format!("  {:<22} {line}\n", if i == 0 { "defect recorded" } else { "" });
             }
         }
@@ -226,11 +221,7 @@ impl Assessment {
             }
         }
         out += &format!("{rule}\nHOW TO READ THIS\n");
-        let explained = "± is the expanded uncertainty (coverage factor 2, about 95 %) from what was stated of the instruments; a value without ± had \
-                         nothing stated. A change is significant where it exceeds twice its own standard uncertainty, with what both readings share \
-                         taken out. Limits are those of the policy above, none is built in; near a limit, by the guard band of JCGM 106:2012, the \
-                         verdict is undecided.";
-        for line in wrap(explained, WIDTH - 2) {
+        for line in wrap(HOW_TO_READ, WIDTH - 2) {
             out += &format!("  {line}\n");
         }
         out += "CAUTIONS\n";
