@@ -26,10 +26,18 @@ pub(super) struct Sums {
 }
 
 /// What each component adds to the [`Sums`] per unit of mole fraction, at one pair of reference
-/// temperatures. The four weights of a component lie side by side, so that the four sums are one
-/// vector and a mixture is one pass over its components.
+/// temperatures: a column for each sum. Short dot products are unrolled by the compiler, which lets it
+/// lay several compositions into one vector.
 #[derive(Clone, Debug)]
-pub(super) struct Weights<const N: usize>([[f64; 4]; N]);
+pub(super) struct Weights<const N: usize> {
+    /// kg/mol
+    molar_mass: [f64; N],
+    summation: [f64; N],
+    /// J/mol
+    gross: [f64; N],
+    /// J/mol
+    net: [f64; N],
+}
 
 impl<const N: usize> Weights<N> {
     /// Weights of the components at the given positions of [`COMPONENTS`](super::COMPONENTS); NaN for
@@ -38,31 +46,30 @@ impl<const N: usize> Weights<N> {
         let table = edition.table();
         let combustion = column_shares::<5>(reference.combustion_temperature);
         let metering = column_shares::<4>(reference.metering_temperature);
-        Self(positions.map(|i| {
-            if !edition.tabulates(i) {
-                return [f64::NAN; 4];
-            }
-            [
-                table.molar_mass[i] * 1e-3,
-                blend(&table.summation.each_ref().map(|column| column[i]), &metering),
-                blend(&table.gross.each_ref().map(|column| column[i]), &combustion) * 1e3,
-                blend(&table.net.each_ref().map(|column| column[i]), &combustion) * 1e3,
-            ]
-        }))
+        let pick = |value: &dyn Fn(usize) -> f64| positions.map(|i| if edition.tabulates(i) { value(i) } else { f64::NAN });
+        Self {
+            molar_mass: pick(&|i| table.molar_mass[i] * 1e-3),
+            summation: pick(&|i| blend(&table.summation.each_ref().map(|column| column[i]), &metering)),
+            gross: pick(&|i| blend(&table.gross.each_ref().map(|column| column[i]), &combustion) * 1e3),
+            net: pick(&|i| blend(&table.net.each_ref().map(|column| column[i]), &combustion) * 1e3),
+        }
     }
 
     /// The sums of a composition given in mole fractions.
     #[inline(always)]
     pub(super) fn sums(&self, fractions: &[f64; N]) -> Sums {
-        let mut sums = [0.0; 4];
-        for (fraction, weights) in fractions.iter().zip(&self.0) {
-            for (sum, weight) in sums.iter_mut().zip(weights) {
-                *sum += fraction * weight;
-            }
+        Sums {
+            molar_mass: dot(fractions, &self.molar_mass),
+            summation: dot(fractions, &self.summation),
+            gross: dot(fractions, &self.gross),
+            net: dot(fractions, &self.net),
         }
-        let [molar_mass, summation, gross, net] = sums;
-        Sums { molar_mass, summation, gross, net }
     }
+}
+
+#[inline(always)]
+fn dot<const N: usize>(a: &[f64; N], b: &[f64; N]) -> f64 {
+    a.iter().zip(b).map(|(a, b)| a * b).sum()
 }
 
 /// The sums of a composition over all components, at every column of the tables, so that the mixture
@@ -82,7 +89,7 @@ impl MixtureColumns {
             return None;
         }
         let table = edition.table();
-        let dot = |column: &[f64; COMPONENT_COUNT]| column.iter().zip(fractions).map(|(a, b)| a * b).sum::<f64>();
+        let dot = |column: &[f64; COMPONENT_COUNT]| dot(column, fractions);
         Some(Self {
             molar_mass: dot(&table.molar_mass) * 1e-3,
             summation: table.summation.each_ref().map(dot),

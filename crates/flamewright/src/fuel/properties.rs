@@ -20,6 +20,7 @@ use crate::rules;
 use crate::working::{Working, step};
 use alloc::string::ToString;
 use alloc::vec::Vec;
+use uom::si::f64::MolarHeatCapacity;
 
 /// A gas by the share of each component, as a chromatograph reports it. What is not given is taken as
 /// absent.
@@ -180,21 +181,41 @@ pub struct GasProperties {
 
 const SUM_SOURCE: &str = "ISO 6976, sum over the composition";
 
+/// What the metering conditions fix for every gas.
+#[derive(Clone, Copy, Debug)]
+struct Metering {
+    gas_constant: MolarHeatCapacity,
+    temperature: ThermodynamicTemperature,
+    pressure: Pressure,
+    /// Pressure over that of the tables.
+    pressure_ratio: f64,
+    air_molar_mass: MolarMass,
+    air_compression_factor: f64,
+}
+
+impl Metering {
+    fn new(edition: Edition, reference: &ReferenceConditions) -> Self {
+        let table = edition.table();
+        Self {
+            gas_constant: MolarEnergy::from_si(table.gas_constant) / TemperatureInterval::from_si(1.0),
+            temperature: ThermodynamicTemperature::from_si(reference.metering_temperature),
+            pressure: Pressure::from_si(reference.metering_pressure),
+            pressure_ratio: reference.metering_pressure / TABLE_PRESSURE,
+            air_molar_mass: MolarMass::from_si(table.air_molar_mass * 1e-3),
+            air_compression_factor: air_compression_factor(table, reference),
+        }
+    }
+}
+
 /// The visible part of the sum: everything that follows from the four sums over the composition.
 #[inline(always)]
-fn properties<W: Working>(edition: Edition, sums: &Sums, reference: &ReferenceConditions, working: &mut W) -> GasProperties {
-    let table = edition.table();
-    let gas_constant = MolarEnergy::from_si(table.gas_constant) / TemperatureInterval::from_si(1.0);
-    let air_molar_mass = MolarMass::from_si(table.air_molar_mass * 1e-3);
-    let air_compression_factor = air_compression_factor(table, reference);
-    let pressure = Pressure::from_si(reference.metering_pressure);
-    let table_pressure = Pressure::from_si(TABLE_PRESSURE);
-    let temperature = ThermodynamicTemperature::from_si(reference.metering_temperature);
+fn properties<W: Working>(metering: &Metering, sums: &Sums, working: &mut W) -> GasProperties {
+    let Metering { gas_constant, temperature, pressure, pressure_ratio, air_molar_mass, air_compression_factor } = *metering;
     let summation = sums.summation;
     step!(working, let molar_mass: "M" in units::GRAM_PER_MOLE = MolarMass::from_si(sums.molar_mass), SUM_SOURCE);
     step!(working, let gross_molar: "H_{s,mol}" in units::KILOJOULE_PER_MOLE = MolarEnergy::from_si(sums.gross), SUM_SOURCE);
     step!(working, let net_molar: "H_{i,mol}" in units::KILOJOULE_PER_MOLE = MolarEnergy::from_si(sums.net), SUM_SOURCE);
-    step!(working, let compression_factor: "Z" = 1.0 - (pressure / table_pressure).value * summation * summation, "ISO 6976, compression factor");
+    step!(working, let compression_factor: "Z" = 1.0 - pressure_ratio * summation * summation, "ISO 6976, compression factor");
     step!(working, let ideal_molar_volume: "V^\\circ" = gas_constant * temperature / pressure, "ideal gas");
     step!(working, let molar_volume: "V" = ideal_molar_volume * compression_factor, "definition");
     step!(working, let density: "\\rho" = molar_mass / molar_volume, "ISO 6976, density");
@@ -264,6 +285,7 @@ const ACCURACY: &str = "As the standard: about 0.05 % in calorific value from th
 pub struct GasPropertiesOf {
     edition: Edition,
     reference: ReferenceConditions,
+    metering: Metering,
     normalisation: Normalisation,
     weights: Weights<24>,
     positions: [usize; 24],
@@ -282,7 +304,8 @@ impl GasPropertiesOf {
         }
         // Every name is a component's: a test walks them.
         let positions = ANALYSED.map(|name| component_position(name).unwrap_or(COMPONENT_COUNT));
-        Ok(Self { edition, reference, normalisation, weights: Weights::new(edition, &reference, positions), positions })
+        let metering = Metering::new(edition, &reference);
+        Ok(Self { edition, reference, metering, normalisation, weights: Weights::new(edition, &reference, positions), positions })
     }
 }
 
@@ -341,7 +364,7 @@ impl Calculation for GasPropertiesOf {
             let sum: f64 = fractions.iter().sum();
             fractions = fractions.map(|x| x / sum);
         }
-        properties(self.edition, &self.weights.sums(&fractions), &self.reference, working)
+        properties(&self.metering, &self.weights.sums(&fractions), working)
     }
 
     fn tables(&self, input: &GasAnalysis) -> Vec<Table> {
@@ -437,7 +460,7 @@ impl Calculation for FuelProperties {
     fn compute<W: Working>(&self, input: &FuelReference, working: &mut W) -> GasProperties {
         let reference = input.reference();
         if let Some((edition, columns)) = &self.gas {
-            return properties(*edition, &columns.sums(&reference), &reference, working);
+            return properties(&Metering::new(*edition, &reference), &columns.sums(&reference), working);
         }
         let (gross, net) = (self.fuel.gross_calorific_value, self.fuel.net_calorific_value);
         step!(working, let gross_mass: "H_{s,m}" in units::MEGAJOULE_PER_KILOGRAM = AvailableEnergy::from_si(gross), "given with the fuel");
