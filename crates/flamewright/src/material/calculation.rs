@@ -112,7 +112,6 @@ impl Calculation for TubeRun {
 
 #[cfg(test)]
 mod tests {
-    use super::*;
     use crate::catalogue::{Bare, evaluate};
     use crate::node::Node;
     use crate::water::tests::assert_close;

@@ -33,7 +33,7 @@ mod tests {
     #[test]
     fn spelling_is_forgiven_and_the_nearest_is_offered() {
         let names = ["copper 15x0.7", "copper 22x0.9"];
-        let look = |name| find("tube", name, names.iter(), |n| n.to_string());
+        let look = |name| find("tube", name, names.iter(), ToString::to_string);
         assert_eq!(look("Copper 15 × 0.7 mm"), Ok(&names[0]));
         assert!(look("coper 22x0.9").unwrap_err().to_string().ends_with("did you mean \"copper 22x0.9\"?"));
     }

@@ -282,15 +282,14 @@ impl Calculation for PartialDrain {
 
 #[cfg(test)]
 mod tests {
-    use super::*;
     use crate::catalogue::{Bare, evaluate};
     use crate::node::Node;
     use crate::water::tests::assert_close;
     use flamewright_reference::rows;
     use std::string::ToString;
 
-    fn get(name: &str, given: Node) -> impl Fn(&str) -> f64 {
-        let outcome = evaluate(name, &given, Bare::Refused).unwrap();
+    fn get(name: &str, given: &Node) -> impl Fn(&str) -> f64 + use<> {
+        let outcome = evaluate(name, given, Bare::Refused).unwrap();
         move |field: &str| outcome.get(field).unwrap()
     }
 
@@ -298,7 +297,7 @@ mod tests {
     fn inhibitor_by_hand() {
         let got = get(
             "inhibitor_dose",
-            Node::from([("system_content", "150 L"), ("dose_ratio", "0.8 %"), ("strength_left", "25 %"), ("container_content", "0.5 L")]),
+            &Node::from([("system_content", "150 L"), ("dose_ratio", "0.8 %"), ("strength_left", "25 %"), ("container_content", "0.5 L")]),
         );
         assert_close(got("full_dose"), 1.2e-3, 1e-12, "full");
         assert_close(got("dose"), 0.9e-3, 1e-12, "dose");
@@ -313,7 +312,7 @@ mod tests {
                 ("system_content", Node::from("200 L")),
                 ("frost_temperature", Node::Text(std::format!("{} degC", row.text("T_freeze_C")))),
             ]);
-            let got = get("antifreeze_dose", given);
+            let got = get("antifreeze_dose", &given);
             assert_close(got("glycol_mass_fraction"), row.number("mass_fraction"), 1e-5, &row.place);
             // From plain water all of the glycol is bought.
             assert_close(got("product_volume"), 0.2 * got("needed_volume_fraction"), 1e-12, &row.place);
@@ -324,7 +323,7 @@ mod tests {
     fn topping_up_reaches_what_is_needed() {
         let got = get(
             "antifreeze_dose",
-            Node::from([
+            &Node::from([
                 ("system_content", "100 L"),
                 ("frost_temperature", "-15 degC"),
                 ("glycol_volume_fraction", "20 %"),
@@ -343,7 +342,7 @@ mod tests {
 
     #[test]
     fn drain_and_restore_by_hand() {
-        let got = get("partial_drain", Node::from([("system_content", "120 L"), ("drained_volume", "30 L"), ("product_fraction", "1 %")]));
+        let got = get("partial_drain", &Node::from([("system_content", "120 L"), ("drained_volume", "30 L"), ("product_fraction", "1 %")]));
         assert_close(got("fraction_after"), 0.0075, 1e-12, "after");
         assert_close(got("strength_left"), 0.75, 1e-12, "left");
         assert_close(got("product_needed"), 0.3e-3, 1e-9, "needed");

@@ -101,6 +101,9 @@ pub struct EmitterOutputInput {
     /// Room temperature at the rated condition.
     #[field("t_{i,n}", DEGREE_CELSIUS, 0.0..=30.0, default = 20.0)]
     pub rated_room_temperature: ThermodynamicTemperature,
+    /// Output wanted now, where an emitter is to be chosen.
+    #[field("\\Phi_w", WATT, 1.0..=1000000.0, absent = "not asked")]
+    pub wanted_output: Power,
 }
 
 /// What the emitter gives.
@@ -118,6 +121,9 @@ pub struct EmitterOutputResult {
     /// Output now.
     #[field("\\Phi", WATT)]
     pub heat_output: Power,
+    /// Output at the rated condition that an emitter needs to give the wanted one now.
+    #[field("\\Phi_{n,w}", WATT, absent = "no wanted output given")]
+    pub needed_rated_output: Power,
 }
 
 /// Emitter output at another condition than rated.
@@ -151,7 +157,7 @@ impl Calculation for EmitterOutput {
     const INFO: Info = Info {
         name: "emitter_output",
         title: "Emitter output at another condition",
-        summary: "What a radiator rated at one flow, return and room temperature gives at another.",
+        summary: "What a radiator rated at one flow, return and room temperature gives at another, and the rating that a wanted output needs there.",
         sources: SOURCES,
         accuracy: ACCURACY,
         cautions: &[],
@@ -177,7 +183,8 @@ impl Calculation for EmitterOutput {
         step!(working, let rated_mean_excess: "\\Delta t_n" = excess_over_room(mean, input.rated_flow_temperature, input.rated_return_temperature, input.rated_room_temperature), "EN 442-2, or logarithmic mean");
         step!(working, let output_factor: "f" = Ratio::from_si(pow(mean_excess.si() / rated_mean_excess.si(), input.exponent.si())), "EN 442-2");
         step!(working, let heat_output: "\\Phi" in WATT = input.rated_output * output_factor, "EN 442-2");
-        EmitterOutputResult { mean_excess, rated_mean_excess, output_factor, heat_output }
+        step!(working, let needed_rated_output: "\\Phi_{n,w}" in WATT = input.wanted_output / output_factor, "EN 442-2");
+        EmitterOutputResult { mean_excess, rated_mean_excess, output_factor, heat_output, needed_rated_output }
     }
 }
 
@@ -332,12 +339,14 @@ mod tests {
                 // The plain factors are against a mean excess of exactly 50 K.
                 rated_flow_temperature: celsius(if factor_only { 70.0 } else { 75.0 }),
                 rated_return_temperature: celsius(if factor_only { 70.0 } else { 65.0 }),
+                wanted_output: Power::from_si(700.0),
                 ..EmitterOutputInput::unset()
             };
             let got = EmitterOutput { mean }.evaluate(&input).unwrap();
             assert_close(got.output_factor.si(), row.number("factor_vs_dT50"), 1e-7, &row.place);
             assert_close(got.mean_excess.si(), row.number("mean_K"), 1e-7, &row.place);
             assert_close(got.heat_output.si(), 1000.0 * got.output_factor.si(), 1e-15, &row.place);
+            assert_close(got.needed_rated_output.si(), 700.0 / row.number("factor_vs_dT50"), 1e-7, &row.place);
         }
         let published = rows("heat/published_hydraulic_examples.csv");
         let row = published.iter().find(|row| row.text("example_id") == "H04").unwrap();

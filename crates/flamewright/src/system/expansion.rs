@@ -497,4 +497,26 @@ mod tests {
         let over = VesselCheck::default().evaluate(&VesselCheckInput { pre_charge: GaugePressure::from_si(1.5e5), ..sound }).unwrap();
         assert!(over.notices().iter().any(|notice| notice.code == "NO_RESERVE") && over.water_reserve.si() == 0.0);
     }
+
+    #[test]
+    fn hotter_larger_and_higher_need_more_vessel() {
+        let at = |content: f64, hot: f64, height: f64| {
+            let input = ExpansionVesselInput {
+                system_content: Volume::from_si(content / 1e3),
+                highest_temperature: celsius(hot),
+                static_height: Length::from_si(height),
+                ..ExpansionVesselInput::unset()
+            };
+            ExpansionVessel::default().evaluate(&input).map(|got| got.vessel_volume.si())
+        };
+        for step in 0..50 {
+            let (content, hot, height) = (50.0 + 20.0 * f64::from(step), 40.0 + f64::from(step), 5.0 + 0.2 * f64::from(step));
+            let here = at(content, hot, height).unwrap();
+            assert!(at(content + 1.0, hot, height).unwrap() > here);
+            assert!(at(content, hot + 1.0, height).unwrap() > here);
+            assert!(at(content, hot, height + 0.5).unwrap() > here);
+        }
+        assert_eq!(at(100.0, 80.0, 25.0).unwrap_err().code(), "NO_ROOM");
+        assert_eq!(at(100.0, 10.0, 5.0).unwrap_err().code(), "NOT_HOTTER");
+    }
 }

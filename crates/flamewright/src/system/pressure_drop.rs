@@ -380,4 +380,29 @@ mod tests {
         let message = std::format!("{}", evaluate("water_pressure_drop", &wrong, Bare::Refused).err().unwrap());
         assert!(message.contains("copper 15x0.7"), "{message}");
     }
+
+    #[test]
+    fn more_flow_more_drop_and_two_runs_are_one_of_double_length() {
+        let run = WaterPressureDrop::of(tube(0.0136, 1.5e-6));
+        let at = |litres_per_hour: f64, metres: f64| {
+            let input = WaterPressureDropInput {
+                volume_flow: VolumeRate::from_si(litres_per_hour / 3.6e6),
+                length: Length::from_si(metres),
+                ..WaterPressureDropInput::unset()
+            };
+            run.evaluate(&input).unwrap().pressure_drop.si()
+        };
+        let mut before = 0.0;
+        for step in 1..400 {
+            let drop = at(f64::from(step) * 3.0, 1.0);
+            assert!(drop > before, "{step}");
+            before = drop;
+            assert_close(at(f64::from(step) * 3.0, 2.0), 2.0 * drop, 1e-14, "series");
+        }
+        let by = |flow: &str, length: &str| {
+            let given = Node::from([("tube", "copper 15x0.7"), ("volume_flow", flow), ("length", length)]);
+            evaluate("water_pressure_drop", &given, Bare::Refused).unwrap().get("pressure_drop").unwrap()
+        };
+        assert_close(by("0.3 m3/h", "40 ft"), by("300 L/h", "12.192 m"), 1e-14, "units");
+    }
 }
