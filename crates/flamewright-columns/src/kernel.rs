@@ -3,7 +3,7 @@
 use crate::Column;
 use crate::status::Status;
 use crate::table::Table;
-use flamewright::calculation::{Calculation, Context, Judged, Notice, Settings};
+use flamewright::calculation::{Calculation, Context, Judged, Notice, Raised, Settings};
 use flamewright::catalogue::{Entry, Prepared, erase};
 use flamewright::node::Node;
 use flamewright::record::Record;
@@ -77,25 +77,29 @@ fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, ta
             }
         }
         // Refusing comes first for all lanes, so that a body meets only what it was written for.
-        let mut judged = [Judged::default(); LANES];
-        for (lane, judged) in judged.iter_mut().enumerate() {
-            *judged = calculation.judge(&C::Input::from_fn(|i| given.as_ref()[i][lane]));
+        let mut found = Found::default();
+        for lane in 0..LANES {
+            let judged = calculation.judge(&C::Input::from_fn(|i| given.as_ref()[i][lane]));
+            found.refused[lane] = judged.refused;
+            found.unusual[lane] = judged.unusual;
+            found.raised[lane] = judged.raised.0;
         }
-        if judged.iter().any(|j| j.is_refused(C::RULES)) {
-            for (lane, judged) in judged.iter_mut().enumerate().filter(|(_, j)| !j.is_refused(C::RULES)) {
-                conclude(calculation, lane, &given, &mut result, judged);
+        if found.all().is_refused(C::RULES) {
+            for lane in 0..LANES {
+                if !found.lane(lane).is_refused(C::RULES) {
+                    conclude(calculation, lane, &given, &mut result, &mut found);
+                }
             }
         } else {
-            for (lane, judged) in judged.iter_mut().enumerate() {
-                conclude(calculation, lane, &given, &mut result, judged);
+            for lane in 0..LANES {
+                conclude(calculation, lane, &given, &mut result, &mut found);
             }
         }
-        let clean = judged.iter().all(|j| *j == Judged::default());
-        if clean {
+        if found.all() == Judged::default() {
             target.status[start..start + width].fill(Status::OK);
         } else {
-            for (lane, judged) in judged.iter().enumerate().take(width) {
-                let status = Status::of(judged, C::RULES);
+            for lane in 0..width {
+                let status = Status::of(&found.lane(lane), C::RULES);
                 target.status[start + lane] = status;
                 if !status.has_result() {
                     result.as_mut().iter_mut().for_each(|lanes| lanes[lane] = f64::NAN);
@@ -109,6 +113,39 @@ fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, ta
     }
 }
 
+/// What was found on a block, as columns of lanes: a row of [`Judged`] would be written with a
+/// stride, which keeps the compiler from taking the lanes together.
+#[derive(Default)]
+struct Found {
+    refused: [u64; LANES],
+    unusual: [u64; LANES],
+    raised: [u64; LANES],
+    undefined: [u64; LANES],
+}
+
+impl Found {
+    #[inline(always)]
+    fn lane(&self, lane: usize) -> Judged {
+        Judged {
+            refused: self.refused[lane],
+            unusual: self.unusual[lane],
+            raised: Raised(self.raised[lane]),
+            undefined: self.undefined[lane] != 0,
+        }
+    }
+    /// Whatever was found on any lane.
+    #[inline(always)]
+    fn all(&self) -> Judged {
+        let any = |lanes: &[u64; LANES]| lanes.iter().fold(0, |all, bits| all | bits);
+        Judged {
+            refused: any(&self.refused),
+            unusual: any(&self.unusual),
+            raised: Raised(any(&self.raised)),
+            undefined: any(&self.undefined) != 0,
+        }
+    }
+}
+
 /// Computes one lane and reviews its result.
 #[inline(always)]
 fn conclude<C: Calculation>(
@@ -116,12 +153,15 @@ fn conclude<C: Calculation>(
     lane: usize,
     given: &<C::Input as Record>::Block,
     result: &mut <C::Output as Record>::Block,
-    judged: &mut Judged,
+    found: &mut Found,
 ) {
     let input = C::Input::from_fn(|i| given.as_ref()[i][lane]);
     let output = calculation.compute(&input, &mut Silent);
     let values = output.to_array();
+    let mut judged = Judged::default();
     judged.conclude(calculation.review(&input, &output), C::Output::FIELDS, values.as_ref());
+    found.raised[lane] |= judged.raised.0;
+    found.undefined[lane] |= u64::from(judged.undefined);
     for (lanes, value) in result.as_mut().iter_mut().zip(values.as_ref()) {
         lanes[lane] = *value;
     }

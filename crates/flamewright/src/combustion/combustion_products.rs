@@ -26,7 +26,7 @@ pub struct CombustionAirState {
     pub relative_humidity: Ratio,
     /// Absolute pressure of the atmosphere.
     #[field("p", MILLIBAR, 600.0..=1100.0, default = 1013.25)]
-    pub barometer: AbsolutePressure,
+    pub barometric_pressure: AbsolutePressure,
     /// Compression factor of the fuel gas at 15 °C, for the real volume of air per volume of gas.
     #[field("Z", ONE, 0.8..=1.1, default = 1.0)]
     pub fuel_compression_factor: Ratio,
@@ -180,7 +180,7 @@ impl Calculation for CombustionProducts {
 
     fn compute<W: Working>(&self, input: &CombustionAirState, working: &mut W) -> CombustionProductsResult {
         let (fuel, air) = (&self.fuel, &self.air);
-        let pressure = input.barometer.si();
+        let pressure = input.barometric_pressure.si();
         let humidity = humidity_mole_ratio(input.relative_humidity.si(), input.air_temperature.si(), pressure);
         let least = Products::of_complete_combustion(fuel, air, 1.0, humidity);
         let products = Products::of_complete_combustion(fuel, air, input.excess_air_ratio.si(), humidity);
