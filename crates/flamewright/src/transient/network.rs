@@ -10,7 +10,8 @@
 //! what is still stored can be compared at any moment: both methods of the solver keep that sum.
 
 use super::solver::System;
-use crate::math::{pow, sqrt};
+use crate::math::{exp_branch_free, pow, sqrt};
+use crate::pipe::math::natural_logarithm;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -24,6 +25,12 @@ pub(crate) struct HeatLoss {
     pub exponent: f64,
     /// Emissivity times Stefan-Boltzmann constant times area, W/K^4
     pub radiation: f64,
+}
+
+/// `base^exponent` for a base above zero and an exponent from 0 to 1; a third of the time of `libm`'s power.
+#[inline(always)]
+fn power(base: f64, exponent: f64) -> f64 {
+    exp_branch_free(exponent * natural_logarithm(base))
 }
 
 impl HeatLoss {
@@ -64,7 +71,7 @@ impl HeatLoss {
         let excess = temperature - room;
         let mut sum = 0.0;
         if self.coefficient != 0.0 && excess != 0.0 {
-            sum += self.coefficient * excess * pow(excess.abs(), self.exponent - 1.0);
+            sum += self.coefficient * excess * power(excess.abs(), self.exponent - 1.0);
         }
         if self.radiation != 0.0 {
             // (T^4 - R^4) without the cancellation of near temperatures.
@@ -77,7 +84,7 @@ impl HeatLoss {
     fn slopes(&self, temperature: f64, room: f64) -> (f64, f64) {
         let excess = (temperature - room).abs();
         let power_law =
-            if self.coefficient != 0.0 && excess > 0.0 { self.coefficient * self.exponent * pow(excess, self.exponent - 1.0) } else { 0.0 };
+            if self.coefficient != 0.0 && excess > 0.0 { self.coefficient * self.exponent * power(excess, self.exponent - 1.0) } else { 0.0 };
         let cube = |t: f64| 4.0 * self.radiation * t * t * t;
         (power_law + cube(temperature), power_law + cube(room))
     }
@@ -874,6 +881,16 @@ mod tests {
         assert!(model.set_pump(true));
         model.set_firing(Firing::Modulating { least: 4000.0, most: 20_000.0, set_point: 350.0, band: 12.0, sensor: 0 });
         model
+    }
+
+    #[test]
+    fn powers_are_right() {
+        for i in 1..400 {
+            let base = 1e-9 * libm::exp(0.07 * f64::from(i));
+            for exponent in [0.0, 0.25, 0.3, 1.0] {
+                assert!((power(base, exponent) / pow(base, exponent) - 1.0).abs() < 1e-14, "{base} {exponent}");
+            }
+        }
     }
 
     #[test]

@@ -94,7 +94,7 @@ macro_rules! plant_record {
             pub room_loss: ThermalConductance,
             /// Outside temperature for such a room.
             #[field("t_e", DEGREE_CELSIUS, -60.0..=50.0, default = 5.0)]
-            pub outside_temperature: ThermodynamicTemperature,
+            pub outdoor_temperature: ThermodynamicTemperature,
             /// Temperature of the block at the start.
             #[field("t_{B0}", DEGREE_CELSIUS, 0.0..=150.0, usual = 5.0..=110.0)]
             pub block_temperature: ThermodynamicTemperature,
@@ -565,7 +565,7 @@ impl Plant {
                 start: self.room_temperature.si(),
                 heat_capacity: self.room_heat_capacity.si(),
                 loss: self.room_loss.si(),
-                outside: self.outside_temperature.si(),
+                outside: self.outdoor_temperature.si(),
             }
         };
         let (metal, water) = self.capacities();
