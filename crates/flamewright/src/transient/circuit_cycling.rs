@@ -1,16 +1,14 @@
 //! The calculation `circuit_cycling`: on and off times of a burner on a block with its circuits.
 
 use super::cool_down::column;
-use super::plant::{
-    BURNER, CIRCUITS, FLOW_CELLS, FiredPlant, Layout, Plant, RETURN_CELLS, State, Turndown, fired_plant_record, plant_record, plant_rules,
-};
+use super::plant::{BURNER, FiredPlant, Layout, Plant, State, Turndown, fired_plant_record, layout_settings, plant_record, plant_rules};
 use super::run::{Bounds, Ending, Then, What, run};
 use super::thermostat::{Controls, Thermostat};
 use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source, Table};
 use crate::quantity::types::{
     Frequency, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+    TemperatureInterval, ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::units::{KILOWATT, PER_HOUR, SECOND};
 use crate::quantity::{LinearTransmittance, Value, units};
@@ -60,7 +58,7 @@ pub struct CircuitCyclingResult {
 }
 
 /// Cycling of a burner on a block with its circuits.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default)]
 pub struct CircuitCycling {
     /// Cells and further circuits.
     pub layout: Layout,
@@ -69,7 +67,7 @@ pub struct CircuitCycling {
 }
 
 impl Context for CircuitCycling {
-    const SETTINGS: &'static [Setting] = &[FLOW_CELLS, RETURN_CELLS, CIRCUITS, BURNER];
+    const SETTINGS: &'static [Setting] = layout_settings![BURNER];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
         Ok(Self { layout: Layout::from_settings(settings)?, turndown: Turndown::from_settings(settings)? })
     }
@@ -172,7 +170,7 @@ impl Calculation for CircuitCycling {
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
     fn check(&self, input: &CircuitCyclingState) -> Raised {
-        check_plant(&Plant::of(input), true)
+        check_plant(&Plant::of(input), &self.layout, true)
             .when(NO_TURNDOWN, FiredPlant::of(input).has_no_turndown(self.turndown))
             .when(NO_DIFFERENTIAL, input.cut_in_temperature.si() >= input.cut_out_temperature.si())
     }

@@ -1,7 +1,7 @@
 //! The calculation `cool_down`: how long until a hot block is cool enough, and where its heat goes.
 
 use super::network::Point;
-use super::plant::{CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, RETURN_CELLS, State, plant_record, plant_rules};
+use super::plant::{HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, State, layout_settings, plant_record, plant_rules};
 use super::run::{Bounds, Mark, Then, Trace, What, run};
 use super::solver::Direction;
 use super::thermostat::Controls;
@@ -11,7 +11,7 @@ use crate::catalogue::{Bare, read_input};
 use crate::node::Node;
 use crate::quantity::types::{
     Energy, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
-    ThermalConductance, ThermodynamicTemperature, Time, Volume,
+    ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::units::{KILOJOULE, KILOJOULE_PER_KELVIN, MINUTE};
 use crate::quantity::{LinearTransmittance, Value, units};
@@ -140,6 +140,8 @@ pub enum Watched {
     Emitter,
     /// The end of the return pipe.
     ReturnEnd,
+    /// The room, where it is to warm up.
+    Room,
 }
 
 pub(crate) const WATCHED: &[(&str, Watched)] = &[
@@ -148,12 +150,13 @@ pub(crate) const WATCHED: &[(&str, Watched)] = &[
     ("flow_end", Watched::FlowEnd),
     ("emitter", Watched::Emitter),
     ("return_end", Watched::ReturnEnd),
+    ("room", Watched::Room),
 ];
 
 pub(crate) const WATCHED_SETTING: Setting = Setting {
     name: "watched",
-    doc: "The point whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter, or the end of the return pipe.",
-    form: Form::Choice(&["block", "metal", "flow_end", "emitter", "return_end"]),
+    doc: "The point whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter, the end of the return pipe, or a room that warms up.",
+    form: Form::Choice(&["block", "metal", "flow_end", "emitter", "return_end", "room"]),
     default: Some("block"),
 };
 
@@ -168,13 +171,14 @@ impl Watched {
             Self::FlowEnd if flow => part(0),
             Self::Emitter if emits => part(usize::from(flow)),
             Self::ReturnEnd if back => part(usize::from(flow) + usize::from(emits)),
+            Self::Room => (!plant.room_heat_capacity.si().is_nan()).then_some(Point::Room),
             _ => None,
         }
     }
 }
 
 /// How long until a hot heat generator is cool enough, and where its heat goes.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct CoolDown {
     /// Cells and further circuits.
     pub layout: Layout,
@@ -193,10 +197,7 @@ impl Default for CoolDown {
 }
 
 impl Context for CoolDown {
-    const SETTINGS: &'static [Setting] = &[
-        FLOW_CELLS,
-        RETURN_CELLS,
-        CIRCUITS,
+    const SETTINGS: &'static [Setting] = layout_settings![
         Setting {
             name: "pump",
             doc: "Whether the pump runs while the block cools.",
@@ -376,7 +377,7 @@ impl Calculation for CoolDown {
 
     fn check(&self, input: &CoolDownState) -> Raised {
         let plant = Plant::of(input);
-        check_plant(&plant, self.pump_runs).when(POINT_IS_MISSING, self.watched.point(&plant).is_none())
+        check_plant(&plant, &self.layout, self.pump_runs).when(POINT_IS_MISSING, self.watched.point(&plant).is_none())
     }
 
     fn review(&self, _input: &CoolDownState, output: &CoolDownResult) -> Raised {
@@ -478,7 +479,7 @@ pub(crate) mod tests {
         for result in rows("heat/cooldown_circuit_results.csv") {
             let case = cases.iter().find(|case| case.text("case_id") == result.text("case_id")).unwrap();
             let n = |name: &str| case.number(name) as usize;
-            let layout = Layout { flow_cells: n("n_flow"), return_cells: n("n_return"), circuits: vec![] };
+            let layout = Layout { flow_cells: n("n_flow"), return_cells: n("n_return"), circuits: vec![], ..Layout::default() };
             let target_temperature = ThermodynamicTemperature::from_si(result.number("set_point_C") + 273.15);
             let input = CoolDownState { target_temperature, ..reference_plant(case) };
             let got = CoolDown { layout, ..CoolDown::default() }.evaluate(&input).unwrap();
@@ -595,7 +596,7 @@ pub(crate) mod tests {
     fn cells_converge_in_proportion_to_their_number() {
         // A cold slug arrives: the time at which the emitter side comes back depends on the cells.
         let time = |cells: usize| {
-            let layout = Layout { flow_cells: cells, return_cells: cells, circuits: vec![] };
+            let layout = Layout { flow_cells: cells, return_cells: cells, circuits: vec![], ..Layout::default() };
             let cases = rows("heat/cooldown_circuit_params.csv");
             let target_temperature = ThermodynamicTemperature::from_si(333.15);
             let input = CoolDownState { target_temperature, ..reference_plant(&cases[3]) };
@@ -604,6 +605,60 @@ pub(crate) mod tests {
         let [a, b, c] = [time(20), time(40), time(80)];
         let order = libm::log2(((a - b) / (b - c)).abs());
         assert!((order - 1.0).abs() < 0.1, "{order}");
+    }
+
+    #[test]
+    fn a_named_tube_stands_and_cools_as_the_pipe_sums_say() {
+        use crate::pipe::{PipeCoolDown, PipeCoolDownInput};
+        for (insulation, finish, thickness) in [("", "paint", "0 mm"), ("mineral wool", "insulation jacket", "13 mm")] {
+            let settings: &[(&str, &str)] = &[("tube", "copper 22x0.9"), ("insulation", insulation), ("finish", finish)];
+            let node = Node::Table(settings.iter().map(|(k, v)| ((*k).to_owned(), Node::from(*v))).collect());
+            let layout = Layout::from_settings(&Settings::new(&node, CoolDown::SETTINGS).unwrap()).unwrap();
+            let standing = CoolDown { layout, pump_runs: false, watched: Watched::FlowEnd, thresholds: vec![] };
+            let rest = CoolDownState::read([("insulation_thickness", thickness), ("target_temperature", "40 degC")]);
+            let rest = rest.unwrap();
+            let water = crate::water::liquid(2e5, 353.15);
+            let input = CoolDownState {
+                pipe_heat_capacity: rest.pipe_heat_capacity,
+                pipe_loss: rest.pipe_loss,
+                insulation_thickness: rest.insulation_thickness,
+                water_density: MassDensity::from_si(water.density),
+                water_specific_heat_capacity: SpecificHeatCapacity::from_si(water.specific_heat_capacity),
+                target_temperature: rest.target_temperature,
+                ..bypass()
+            };
+            let got = standing.evaluate(&input).unwrap();
+            let run = crate::pipe::Run::from_settings(&Settings::new(&node, PipeCoolDown::SETTINGS).unwrap()).unwrap();
+            let pipe = PipeCoolDownInput::read([
+                ("start_temperature", "80 degC"),
+                ("target_temperature", "40 degC"),
+                ("air_temperature", "20 degC"),
+                ("insulation_thickness", thickness),
+                ("length", "2 m"),
+            ]);
+            let expected = PipeCoolDown { run }.evaluate(&pipe.unwrap()).unwrap();
+            let ratio = got.time.si() / expected.time_to_target.si();
+            assert!((ratio - 1.0).abs() < 3e-6, "{insulation}: {ratio}");
+        }
+    }
+
+    #[test]
+    fn a_named_tube_that_lacks_something_is_refused() {
+        let code = |settings: &[(&str, &str)], thickness: f64| {
+            let node = Node::Table(settings.iter().map(|(k, v)| ((*k).to_owned(), Node::from(*v))).collect());
+            let layout = Layout::from_settings(&Settings::new(&node, CoolDown::SETTINGS).unwrap()).unwrap();
+            let input = CoolDownState {
+                pipe_heat_capacity: HeatCapacityPerLength::from_si(f64::NAN),
+                pipe_loss: LinearTransmittance::from_si(f64::NAN),
+                insulation_thickness: Length::from_si(thickness),
+                ..bypass()
+            };
+            CoolDown { layout, ..CoolDown::default() }.evaluate(&input).err().map(|error| error.code().to_owned())
+        };
+        assert_eq!(code(&[], 0.0).as_deref(), Some("PIPE_UNKNOWN"));
+        assert_eq!(code(&[("tube", "copper 22x0.9")], 0.0).as_deref(), Some("FINISH_UNKNOWN"));
+        assert_eq!(code(&[("tube", "copper 22x0.9"), ("finish", "paint")], 0.013).as_deref(), Some("INSULATION_UNKNOWN"));
+        assert_eq!(code(&[("tube", "copper 22x0.9"), ("finish", "paint")], 0.0), None);
     }
 
     #[test]

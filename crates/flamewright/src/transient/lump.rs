@@ -170,7 +170,7 @@ mod tests {
 
     #[test]
     fn temperature_after_a_time_is_the_inverse() {
-        let loss = HeatLoss { linear: 2.0, coefficient: 3.2, exponent: 1.25, radiation: 5e-8 };
+        let loss = HeatLoss { linear: 2.0, coefficient: 3.2, exponent: 1.25, radiation: 5e-8, fitted: None };
         for power in [0.0, 500.0, -60.0] {
             let target = 330.0;
             let time = time_between(9e4, &loss, power, 293.15, 353.15, target);

@@ -10,12 +10,13 @@
 //! what is still stored can be compared at any moment: both methods of the solver keep that sum.
 
 use super::solver::System;
-use crate::math::{exp_branch_free, pow, sqrt};
+use crate::math::{cos, exp_branch_free, pow, sqrt};
 use crate::pipe::math::natural_logarithm;
 use alloc::vec;
 use alloc::vec::Vec;
 
-/// Heat given off to the room, in watt: `linear dT + coefficient |dT|^exponent + radiation (T^4 - T_room^4)`.
+/// Heat given off to the room, in watt: `linear dT + coefficient |dT|^exponent + radiation (T^4 - T_room^4)`,
+/// and a fitted law where there is one.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct HeatLoss {
     /// W/K
@@ -25,6 +26,61 @@ pub(crate) struct HeatLoss {
     pub exponent: f64,
     /// Emissivity times Stefan-Boltzmann constant times area, W/K^4
     pub radiation: f64,
+    pub fitted: Option<FittedLoss>,
+}
+
+/// Terms of a fitted loss.
+const FIT: usize = 12;
+
+/// A loss known only point by point (a pipe's heat balance), as a polynomial.
+///
+/// Loss over excess is a polynomial in the sixth root of the excess: free convection by Churchill
+/// and Chu has that root in it, radiation and insulation are smooth in it. Being one polynomial it
+/// is as smooth as the solver needs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct FittedLoss {
+    /// Sixth roots of the least and the greatest excess fitted, K^(1/6)
+    from: f64,
+    to: f64,
+    /// Chebyshev coefficients of loss over excess, W/K
+    coefficients: [f64; FIT],
+}
+
+impl FittedLoss {
+    /// Excess from which on the law is fitted, K; below, the loss is taken in proportion.
+    const LEAST: f64 = 0.05;
+
+    /// Through `loss` (W) at Chebyshev points of the excess over the room, up to `greatest` (K).
+    pub(crate) fn new(greatest: f64, loss: impl Fn(f64) -> f64) -> Self {
+        let (from, to) = (pow(Self::LEAST, 1.0 / 6.0), pow(greatest, 1.0 / 6.0));
+        let count = FIT as f64;
+        let angle = |point: usize| core::f64::consts::PI * (point as f64 + 0.5) / count;
+        let values: [f64; FIT] = core::array::from_fn(|point| {
+            let root = 0.5 * (from + to) + 0.5 * (to - from) * cos(angle(point));
+            let excess = pow(root, 6.0);
+            loss(excess) / excess
+        });
+        let coefficients = core::array::from_fn(|term| {
+            let sum: f64 = values.iter().enumerate().map(|(point, value)| value * cos(term as f64 * angle(point))).sum();
+            sum * if term == 0 { 1.0 } else { 2.0 } / count
+        });
+        Self { from, to, coefficients }
+    }
+
+    /// Loss over excess, W/K, and its derivative by the logarithm of the excess.
+    fn conductance(&self, excess: f64) -> (f64, f64) {
+        let root = power(excess.abs().max(1e-12), 1.0 / 6.0).clamp(self.from, self.to);
+        let x = (2.0 * root - self.from - self.to) / (self.to - self.from);
+        // Clenshaw's recurrence, for the sum and its derivative.
+        let (mut b1, mut b2, mut d1, mut d2) = (0.0, 0.0, 0.0, 0.0);
+        for coefficient in self.coefficients.iter().skip(1).rev() {
+            (d1, d2) = (2.0 * b1 + 2.0 * x * d1 - d2, d1);
+            (b1, b2) = (coefficient + 2.0 * x * b1 - b2, b1);
+        }
+        let value = self.coefficients[0] + x * b1 - b2;
+        let slope = if root > self.from && root < self.to { b1 + x * d1 - d2 } else { 0.0 };
+        (value, slope * 2.0 / (self.to - self.from) * root / 6.0)
+    }
 }
 
 /// `base^exponent` for a base above zero and an exponent from 0 to 1; a third of the time of `libm`'s power.
@@ -34,7 +90,7 @@ fn power(base: f64, exponent: f64) -> f64 {
 }
 
 impl HeatLoss {
-    pub(crate) const NONE: HeatLoss = HeatLoss { linear: 0.0, coefficient: 0.0, exponent: 1.0, radiation: 0.0 };
+    pub(crate) const NONE: HeatLoss = HeatLoss { linear: 0.0, coefficient: 0.0, exponent: 1.0, radiation: 0.0, fitted: None };
 
     pub(crate) fn linear(conductance: f64) -> Self {
         HeatLoss { linear: conductance, ..Self::NONE }
@@ -49,8 +105,15 @@ impl HeatLoss {
         HeatLoss { coefficient: power_at_50 / pow(50.0, exponent), exponent, ..Self::NONE }
     }
 
+    /// A law known point by point; see [`FittedLoss`].
+    pub(crate) fn fitted(greatest: f64, loss: impl Fn(f64) -> f64) -> Self {
+        HeatLoss { fitted: Some(FittedLoss::new(greatest, loss)), ..Self::NONE }
+    }
+
     fn times(self, factor: f64) -> Self {
+        let fitted = self.fitted.map(|law| FittedLoss { coefficients: law.coefficients.map(|term| term * factor), ..law });
         HeatLoss {
+            fitted,
             linear: self.linear * factor,
             coefficient: self.coefficient * factor,
             exponent: self.exponent,
@@ -59,7 +122,7 @@ impl HeatLoss {
     }
 
     fn is_linear(&self) -> bool {
-        self.coefficient == 0.0 && self.radiation == 0.0
+        self.coefficient == 0.0 && self.radiation == 0.0 && self.fitted.is_none()
     }
 
     /// Heat given off, W.
@@ -77,14 +140,25 @@ impl HeatLoss {
             // (T^4 - R^4) without the cancellation of near temperatures.
             sum += self.radiation * excess * (temperature + room) * (temperature * temperature + room * room);
         }
+        if let Some(law) = &self.fitted {
+            sum += excess * law.conductance(excess).0;
+        }
         sum
     }
 
     /// Derivatives of `beyond_linear` by the temperature and, with the sign turned, by the room's.
     fn slopes(&self, temperature: f64, room: f64) -> (f64, f64) {
         let excess = (temperature - room).abs();
-        let power_law =
-            if self.coefficient != 0.0 && excess > 0.0 { self.coefficient * self.exponent * power(excess, self.exponent - 1.0) } else { 0.0 };
+        let power_law = if self.coefficient != 0.0 && excess > 0.0 {
+            self.coefficient * self.exponent * power(excess, self.exponent - 1.0)
+        } else {
+            0.0
+        };
+        let fitted = self.fitted.map_or(0.0, |law| {
+            let (value, by_logarithm) = law.conductance(temperature - room);
+            value + by_logarithm
+        });
+        let power_law = power_law + fitted;
         let cube = |t: f64| 4.0 * self.radiation * t * t * t;
         (power_law + cube(temperature), power_law + cube(room))
     }
@@ -850,20 +924,22 @@ mod tests {
     /// Everything there can be: two masses, two open circuits and one closed, a room that warms,
     /// sensors with lag on a chain and on the block, a modulating burner.
     fn everything() -> Network {
-        let natural = HeatLoss { linear: 0.1, coefficient: 0.4, exponent: 1.25, radiation: 2e-8 };
+        let natural = HeatLoss { linear: 0.1, coefficient: 0.4, radiation: 2e-8, exponent: 1.25, fitted: None };
         let run = |length: f64, start: f64| Part::run(length, 900.0, natural, 3, start);
+        let law = HeatLoss::fitted(120.0, |excess| excess * (0.5 + 0.1 * pow(excess, 0.25)));
+        let bare = Part::run(2.0, 900.0, law, 3, 340.0);
         let emitter = Part { heat_capacity: 30_000.0, loss: HeatLoss::power_law(1200.0, 1.3), cells: 1, start: 295.0 };
         Network {
             block: Block {
                 heat_capacity: 60_000.0,
                 metal: Some(Metal { heat_capacity: 40_000.0, film: 800.0, start: 355.0 }),
-                casing: HeatLoss { linear: 4.0, coefficient: 1.0, exponent: 1.33, radiation: 1e-8 },
+                casing: HeatLoss { linear: 4.0, coefficient: 1.0, exponent: 1.33, radiation: 1e-8, fitted: None },
                 start: 345.0,
             },
             pump: Pump::Curve { shut_off: 30_000.0, steepness: 2e5 },
             circuits: vec![
                 Circuit { parts: vec![run(5.0, 330.0), emitter.clone(), run(4.0, 310.0)], open: true, flow_coefficient: 1e-3 },
-                Circuit { parts: vec![run(2.0, 340.0)], open: true, flow_coefficient: 2e-3 },
+                Circuit { parts: vec![bare], open: true, flow_coefficient: 2e-3 },
                 Circuit { parts: vec![run(8.0, 300.0), emitter], open: false, flow_coefficient: 1e-3 },
             ],
             room: Room::Lumped { start: 291.0, heat_capacity: 2e5, loss: 40.0, outside: 278.0 },
@@ -891,6 +967,24 @@ mod tests {
                 assert!((power(base, exponent) / pow(base, exponent) - 1.0).abs() < 1e-14, "{base} {exponent}");
             }
         }
+    }
+
+    #[test]
+    fn a_fitted_loss_meets_its_law() {
+        // Half radiation, half convection, as a bare pipe has them.
+        let law = |excess: f64| {
+            let root = 0.9 + 0.35 * pow(excess, 1.0 / 6.0);
+            let hot = 293.15 + excess;
+            excess * root * root * 0.05 + 2e-9 * (hot * hot * hot * hot - 293.15 * 293.15 * 293.15 * 293.15)
+        };
+        let fitted = HeatLoss::fitted(130.0, law);
+        for i in 1..1300 {
+            let excess = 0.1 * f64::from(i);
+            let got = fitted.power(293.15 + excess, 293.15);
+            assert!((got / law(excess) - 1.0).abs() < 2e-6, "{excess} {}", got / law(excess) - 1.0);
+        }
+        let slope = |h: f64| (fitted.power(330.0 + h, 293.15) - fitted.power(330.0 - h, 293.15)) / (2.0 * h);
+        assert!((fitted.slopes(330.0, 293.15).0 / slope(1e-3) - 1.0).abs() < 1e-8);
     }
 
     #[test]

@@ -1,14 +1,15 @@
 //! The calculation `pump_overrun`: when the overrun thermostat stops the pump, if ever.
 
 use super::network::{Point, Sensor};
-use super::plant::{CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Layout, Plant, RETURN_CELLS, State, plant_record, plant_rules};
+use super::plant::{HOT_BLOCK_CAUTIONS, Layout, Plant, State, layout_settings, plant_record, plant_rules};
 use super::run::{Bounds, Ending, Then, What, run};
 use super::thermostat::{Controls, PumpRule, Thermostat};
 use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source};
+use crate::math::sqrt;
 use crate::quantity::types::{
     Energy, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+    TemperatureInterval, ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::units::{DEGREE_CELSIUS, KILOJOULE, MINUTE};
 use crate::quantity::{LinearTransmittance, Value};
@@ -28,6 +29,15 @@ plant_record! {
         /// Time constant of the thermostat's sensor in its pocket.
         #[field("\\tau_S", SECOND, 0.0..=3600.0, default = 0.0, usual = 0.0..=120.0)]
         pub sensor_time_constant: Time,
+        /// Time after which the pump was seen to stop.
+        #[field("\\tau_{obs}", MINUTE, 0.0..=10000.0, absent = "not observed")]
+        pub observed_stop_time: Time,
+        /// Standard uncertainty of that observation.
+        #[field("u_{obs}", SECOND, 0.0..=3600.0, default = 10.0)]
+        pub observation_uncertainty: Time,
+        /// Relative standard uncertainty of the time computed, by what is uncertain in losses and heat capacities; propagate it, or take 15 % (common practice, no source).
+        #[field("u_r", PERCENT, 0.0..=100.0, default = 15.0)]
+        pub model_uncertainty: Ratio,
     }
 }
 
@@ -67,17 +77,20 @@ pub struct OverrunResult {
     /// Time until the pump stops for the first time with the circuits in their second state.
     #[field("\\tau'", MINUTE, absent = "no circuit changes over, or never")]
     pub stop_time_after: Time,
+    /// Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they agree.
+    #[field("E", ONE, absent = "not observed, or never")]
+    pub deviation: Ratio,
 }
 
 /// How long the pump runs on under its overrun thermostat.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default)]
 pub struct PumpOverrun {
     /// Cells and further circuits.
     pub layout: Layout,
 }
 
 impl Context for PumpOverrun {
-    const SETTINGS: &'static [Setting] = &[FLOW_CELLS, RETURN_CELLS, CIRCUITS];
+    const SETTINGS: &'static [Setting] = layout_settings![];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
         Ok(Self { layout: Layout::from_settings(settings)? })
     }
@@ -87,6 +100,7 @@ plant_rules! {
     notice ALREADY_OPEN on "stop_time": "the overrun thermostat is open from the start: the pump does not run on at all";
     notice NEVER on "stop_time": "the pump never stops: the thermostat's place comes to rest above its opening temperature (see steady_temperature)";
     notice NEVER_AFTER on "stop_time_after": "with the circuits in their second state the pump never stops";
+    notice DISAGREES on "deviation": "the pump was seen to stop at a time that differs by more than twice the standard uncertainty of the difference: another circuit is open, the flow is another, or the thermostat opens elsewhere";
     notice STARTS_AGAIN on "restart_count": "residual heat starts the pump again after it has stopped: a wider differential, or a lower opening temperature, ends that";
     notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
 }
@@ -199,7 +213,7 @@ impl Calculation for PumpOverrun {
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
     fn check(&self, input: &OverrunState) -> Raised {
-        check_plant(&Plant::of(input), true)
+        check_plant(&Plant::of(input), &self.layout, true)
     }
 
     fn review(&self, _input: &OverrunState, output: &OverrunResult) -> Raised {
@@ -207,6 +221,7 @@ impl Calculation for PumpOverrun {
             .when(ALREADY_OPEN, output.stop_time.si() == 0.0)
             .when(NEVER, output.stop_time.si().is_nan())
             .when(NEVER_AFTER, self.layout.changes_over() && output.stop_time_after.si().is_nan())
+            .when(DISAGREES, output.deviation.si().abs() > 2.0)
             .when(STARTS_AGAIN, output.restart_count.si() > 0.0)
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
     }
@@ -218,6 +233,10 @@ impl Calculation for PumpOverrun {
         step!(working, let stop_time: "\\tau" in MINUTE = Time::from_si(found.stop), "integration of the heat balances");
         step!(working, let block_temperature_at_stop: "t_B" in DEGREE_CELSIUS = block, "integration of the heat balances");
         step!(working, let heat_rejected: "Q" in KILOJOULE = Energy::from_si(found.rejected), "heat given off less heat put in");
+        let (by_model, by_watch) = (found.stop * input.model_uncertainty.si(), input.observation_uncertainty.si());
+        let apart = input.observed_stop_time.si() - found.stop;
+        let combined = sqrt(by_model * by_model + by_watch * by_watch);
+        step!(working, let deviation: "E" = Ratio::from_si(apart / combined), "difference over its standard uncertainty");
         OverrunResult {
             stop_time,
             block_temperature_at_stop,
@@ -230,6 +249,7 @@ impl Calculation for PumpOverrun {
             steady_temperature: ThermodynamicTemperature::from_si(found.steady),
             imbalance: Ratio::from_si(found.imbalance),
             stop_time_after: Time::from_si(after.stop),
+            deviation: if combined > 0.0 { deviation } else { Ratio::from_si(f64::NAN) },
         }
     }
 }
@@ -300,6 +320,19 @@ mod tests {
         assert!(got.final_stop_time.si() > got.stop_time.si());
         assert!(got.peak_after_stop.si() > got.block_temperature_at_stop.si() + 0.5);
         assert!(got.notices().iter().any(|notice| notice.code == "STARTS_AGAIN"));
+    }
+
+    #[test]
+    fn an_observation_is_compared() {
+        let seen = |seconds: f64| {
+            let observed_stop_time = Time::from_si(seconds);
+            PumpOverrun::default().evaluate(&OverrunState { observed_stop_time, ..overrun(60.0) }).unwrap()
+        };
+        let near = seen(4400.0);
+        let expected = (4400.0 - 4831.13147) / libm::sqrt(100.0 + 0.0225 * 4831.13147 * 4831.13147);
+        assert!((near.deviation.si() - expected).abs() < 1e-6 && near.notices().is_empty());
+        assert!(seen(1200.0).notices().iter().any(|notice| notice.code == "DISAGREES"));
+        assert!(seen(f64::NAN).deviation.si().is_nan());
     }
 
     #[test]

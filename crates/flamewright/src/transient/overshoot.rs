@@ -1,14 +1,14 @@
 //! The calculation `overshoot`: how hot the block's water gets after the burner has stopped, and why a pump runs on.
 
 use super::network::{Point, Sensor};
-use super::plant::{CIRCUITS, FLOW_CELLS, HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, RETURN_CELLS, State, plant_record, plant_rules};
+use super::plant::{HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, State, layout_settings, plant_record, plant_rules};
 use super::run::{Bounds, Then, What, run};
 use super::thermostat::{Burner, Controls, Thermostat};
 use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source};
 use crate::quantity::types::{
     Energy, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+    TemperatureInterval, ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::units::{DEGREE_CELSIUS, KELVIN, KILOJOULE};
 use crate::quantity::{LinearTransmittance, Value};
@@ -72,14 +72,14 @@ pub struct OvershootResult {
 }
 
 /// Overshoot of the water temperature after the burner has stopped.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default)]
 pub struct Overshoot {
     /// Cells and further circuits.
     pub layout: Layout,
 }
 
 impl Context for Overshoot {
-    const SETTINGS: &'static [Setting] = &[FLOW_CELLS, RETURN_CELLS, CIRCUITS];
+    const SETTINGS: &'static [Setting] = layout_settings![];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
         Ok(Self { layout: Layout::from_settings(settings)? })
     }
@@ -177,7 +177,7 @@ impl Calculation for Overshoot {
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
     fn check(&self, input: &OvershootState) -> Raised {
-        check_plant(&Plant::of(input), true)
+        check_plant(&Plant::of(input), &self.layout, true)
     }
 
     fn review(&self, input: &OvershootState, output: &OvershootResult) -> Raised {

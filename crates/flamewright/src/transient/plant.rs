@@ -3,18 +3,26 @@
 use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Point, Pump, Room, Sensor};
 use super::thermostat::Burner;
 use crate::Error;
-use crate::calculation::{Form, Setting, Settings};
+use crate::air::properties::STANDARD_ATMOSPHERE;
+use crate::calculation::{Context, Form, Setting, Settings};
 use crate::catalogue::{Bare, read_input};
 use crate::node::Node;
+use crate::pipe::Run;
+use crate::pipe::run::Given;
 use crate::quantity::types::{
     HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+    TemperatureInterval, ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::{LinearTransmittance, Value};
 use crate::record::{Record, record};
 use alloc::borrow::ToOwned;
 use alloc::string::String;
 use alloc::vec::Vec;
+
+/// Hottest water whose pipe loss is fitted, K: the highest temperature a plant here may have.
+const HIGHEST_PIPE_TEMPERATURE: f64 = 423.15;
+/// Absolute pressure taken for the water in a named tube, Pa; hardly matters.
+const WATER_PRESSURE: f64 = 2e5;
 
 /// Cautions that go with every result about a hot block.
 pub(crate) const HOT_BLOCK_CAUTIONS: &[&str] = &[
@@ -69,11 +77,17 @@ macro_rules! plant_record {
             #[field("l_R", METRE, 0.0..=1000.0, usual = 0.2..=100.0)]
             pub return_length: Length,
             /// Heat capacity of pipe and water per length.
-            #[field("c_P", JOULE_PER_METRE_KELVIN, 1.0..=1e5, usual = 200.0..=10000.0)]
+            #[field("c_P", JOULE_PER_METRE_KELVIN, 1.0..=1e5, usual = 200.0..=10000.0, absent = "of the named tube and its water")]
             pub pipe_heat_capacity: HeatCapacityPerLength,
             /// Heat loss of the pipe per length and kelvin over the room.
-            #[field("U_P", WATT_PER_METRE_KELVIN, 0.0..=50.0, usual = 0.05..=5.0)]
+            #[field("U_P", WATT_PER_METRE_KELVIN, 0.0..=50.0, usual = 0.05..=5.0, absent = "of the named tube, by convection and radiation")]
             pub pipe_loss: LinearTransmittance,
+            /// Thickness of the insulation of a named tube; 0 for a bare pipe.
+            #[field("s_i", MILLIMETRE, 0.0..=500.0, default = 0.0, usual = 0.0..=120.0)]
+            pub insulation_thickness: Length,
+            /// Thermal conductivity of that insulation.
+            #[field("\\lambda_i", WATT_PER_METRE_KELVIN, 0.005..=5.0, usual = 0.015..=0.1, absent = "as the named insulation at its mean temperature, or bare")]
+            pub insulation_conductivity: ThermalConductivity,
             /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass.
             #[field("P_{50}", WATT, 0.0..=1e6, default = 0.0, usual = 0.0..=40000.0)]
             pub emitter_output: Power,
@@ -147,11 +161,22 @@ macro_rules! plant_rules {
             refuse NO_CIRCUIT on "flow_length": "the main circuit holds neither pipe nor emitter";
             refuse EMITTER_WITHOUT_MASS on "emitter_output": "an emitter with an output needs its heat capacity (emitter_heat_capacity)";
             refuse NO_DUTY_POINT on "pump_shut_off_pressure": "a pump curve needs the pressure drop of the main circuit at the flow given, below the shut-off pressure";
+            refuse PIPE_UNKNOWN on "pipe_loss": "give pipe_heat_capacity and pipe_loss, or name a tube (in still air) in the setting `tube`";
+            refuse INSULATION_UNKNOWN on "insulation_thickness": "an insulated tube needs the setting `insulation`, or insulation_conductivity";
+            refuse FINISH_UNKNOWN on "pipe_loss": "a named tube needs the setting `finish`: how well its outer surface radiates";
             $($rest)*
         }
 
-        fn check_plant(plant: &$crate::transient::plant::Plant, pump_runs: bool) -> $crate::calculation::Raised {
+        fn check_plant(
+            plant: &$crate::transient::plant::Plant,
+            layout: &$crate::transient::plant::Layout,
+            pump_runs: bool,
+        ) -> $crate::calculation::Raised {
+            let [pipe, insulation, finish] = plant.pipe_is_unknown(layout);
             $crate::calculation::Raised::NONE
+                .when(PIPE_UNKNOWN, pipe)
+                .when(INSULATION_UNKNOWN, insulation)
+                .when(FINISH_UNKNOWN, finish)
                 .when(NO_MASS, plant.has_no_mass())
                 .when(NO_FLOW, pump_runs && plant.pump_flow.si() <= 0.0)
                 .when(NO_CIRCUIT, plant.has_no_circuit())
@@ -234,10 +259,10 @@ pub struct FurtherCircuit {
     #[field("l_R", METRE, 0.0..=1000.0)]
     pub return_length: Length,
     /// Heat capacity of pipe and water per length.
-    #[field("c_P", JOULE_PER_METRE_KELVIN, 1.0..=1e5)]
+    #[field("c_P", JOULE_PER_METRE_KELVIN, 1.0..=1e5, absent = "as the main circuit")]
     pub pipe_heat_capacity: HeatCapacityPerLength,
     /// Heat loss of the pipe per length and kelvin over the room.
-    #[field("U_P", WATT_PER_METRE_KELVIN, 0.0..=50.0)]
+    #[field("U_P", WATT_PER_METRE_KELVIN, 0.0..=50.0, absent = "as the main circuit")]
     pub pipe_loss: LinearTransmittance,
     /// Output of its emitter at 50 K over the room; zero for a bypass.
     #[field("P_{50}", WATT, 0.0..=1e6, default = 0.0)]
@@ -287,7 +312,7 @@ pub struct NamedCircuit {
 }
 
 /// Cells and further circuits: what is fixed before a plant is followed.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Layout {
     /// Stirred cells the flow pipe is cut into, in every circuit.
     pub flow_cells: usize,
@@ -295,11 +320,13 @@ pub struct Layout {
     pub return_cells: usize,
     /// Circuits beside the main one.
     pub circuits: Vec<NamedCircuit>,
+    /// The pipe by name, for what is not given by value: tube, insulation, finish, how it lies.
+    pub pipe: Run,
 }
 
 impl Default for Layout {
     fn default() -> Self {
-        Self { flow_cells: 10, return_cells: 10, circuits: Vec::new() }
+        Self { flow_cells: 10, return_cells: 10, circuits: Vec::new(), pipe: Run::default() }
     }
 }
 
@@ -326,6 +353,27 @@ pub(crate) const CIRCUITS: Setting = Setting {
     default: Some(""),
 };
 
+/// The settings of a layout, in front of those of one calculation.
+macro_rules! layout_settings {
+    ($($own:expr),* $(,)?) => {
+        &[
+            $crate::transient::plant::FLOW_CELLS,
+            $crate::transient::plant::RETURN_CELLS,
+            $crate::transient::plant::CIRCUITS,
+            <$crate::pipe::Run as $crate::calculation::Context>::SETTINGS[0],
+            <$crate::pipe::Run as $crate::calculation::Context>::SETTINGS[1],
+            <$crate::pipe::Run as $crate::calculation::Context>::SETTINGS[2],
+            <$crate::pipe::Run as $crate::calculation::Context>::SETTINGS[3],
+            <$crate::pipe::Run as $crate::calculation::Context>::SETTINGS[4],
+            <$crate::pipe::Run as $crate::calculation::Context>::SETTINGS[5],
+            $($own),*
+        ]
+    };
+}
+pub(crate) use layout_settings;
+/// A setting that the pipe's description gains or loses must be seen above.
+const _: () = assert!(<Run as Context>::SETTINGS.len() == 6);
+
 impl Layout {
     /// Whether any circuit differs between the two states.
     pub(crate) fn changes_over(&self) -> bool {
@@ -351,7 +399,8 @@ impl Layout {
                 circuits.push(named_circuit(item, number).map_err(|error| error.within(&alloc::format!("circuits[{number}]")))?);
             }
         }
-        Ok(Self { flow_cells: cells("flow_cells")?, return_cells: cells("return_cells")?, circuits })
+        let pipe = Run::from_settings(settings)?;
+        Ok(Self { flow_cells: cells("flow_cells")?, return_cells: cells("return_cells")?, circuits, pipe })
     }
 }
 
@@ -403,7 +452,7 @@ struct Pipes {
     flow_length: f64,
     return_length: f64,
     capacity: f64,
-    loss: f64,
+    loss: HeatLoss,
     emitter_output: f64,
     emitter_exponent: f64,
     emitter_capacity: f64,
@@ -417,7 +466,7 @@ impl Pipes {
     }
 
     fn parts(&self, layout: &Layout) -> Vec<Part> {
-        let loss = HeatLoss::linear(self.loss);
+        let loss = self.loss;
         let mut parts = Vec::new();
         if self.flow_length > 0.0 {
             parts.push(Part::run(self.flow_length, self.capacity, loss, layout.flow_cells, self.start));
@@ -504,6 +553,50 @@ impl Plant {
         !shut_off.is_nan() && !(self.pressure_drop.si() < shut_off)
     }
 
+    /// Heat capacity of the named tube and the water in it, J/(m K); NaN where none is named.
+    fn tube_capacity(&self, layout: &Layout) -> f64 {
+        layout.pipe.tube.map_or(f64::NAN, |tube| {
+            let water = tube.content_per_metre() * self.water_density.si() * self.water_specific_heat_capacity.si();
+            water + tube.wall_capacity_per_metre()
+        })
+    }
+
+    fn run_given(&self) -> Given {
+        Given {
+            length: self.flow_length.si(),
+            outside_diameter: f64::NAN,
+            wall_thickness: f64::NAN,
+            wall_conductivity: f64::NAN,
+            insulation_thickness: self.insulation_thickness.si(),
+            insulation_conductivity: self.insulation_conductivity.si(),
+            emissivity: f64::NAN,
+            air_temperature: self.room_temperature.si(),
+            radiant_temperature: f64::NAN,
+            wind_speed: f64::NAN,
+            air_pressure: STANDARD_ATMOSPHERE,
+            water_pressure: WATER_PRESSURE,
+        }
+    }
+
+    /// Loss of the named tube per metre. The film inside is left out: it takes less than one part
+    /// in a hundred off the loss of a pipe in still air.
+    fn tube_loss(&self, layout: &Layout) -> HeatLoss {
+        let section = layout.pipe.section(&self.run_given());
+        let room = self.room_temperature.si();
+        HeatLoss::fitted(HIGHEST_PIPE_TEMPERATURE - room, |excess| layout.pipe.loss(&section, room + excess, 0.0))
+    }
+
+    /// Whether pipe values are neither given nor to be had from a tube, its insulation and finish.
+    pub(crate) fn pipe_is_unknown(&self, layout: &Layout) -> [bool; 3] {
+        let no_tube = layout.pipe.tube.is_none();
+        if self.pipe_loss.si().is_nan() && !no_tube {
+            let found = layout.pipe.check(&self.run_given(), self.room_temperature.si().max(274.0)).0;
+            // In the order of the rules of a run: tube, bore, insulation, emissivity, wind.
+            return [found & 0b10011 != 0, found >> 2 & 1 == 1, found >> 3 & 1 == 1];
+        }
+        [no_tube && (self.pipe_loss.si().is_nan() || self.pipe_heat_capacity.si().is_nan()), false, false]
+    }
+
     /// Lays out the plant. `sensors`: what thermostats look at. `None` where the rules refuse it.
     pub(crate) fn lay_out(&self, layout: &Layout, state: State, sensors: Vec<Sensor>) -> Option<Laid> {
         let start = self.block_temperature.si();
@@ -511,11 +604,14 @@ impl Plant {
         let circuit_start = or(self.circuit_temperature.si(), start);
         let flow = self.pump_flow.si();
         let by_resistance = !self.pressure_drop.si().is_nan();
+        let pipe_capacity = or(self.pipe_heat_capacity.si(), self.tube_capacity(layout));
+        let given_loss = |loss: f64| (!loss.is_nan()).then(|| HeatLoss::linear(loss));
+        let pipe_loss = given_loss(self.pipe_loss.si()).unwrap_or_else(|| self.tube_loss(layout));
         let main = Pipes {
             flow_length: self.flow_length.si(),
             return_length: self.return_length.si(),
-            capacity: self.pipe_heat_capacity.si(),
-            loss: self.pipe_loss.si(),
+            capacity: pipe_capacity,
+            loss: pipe_loss,
             emitter_output: self.emitter_output.si(),
             emitter_exponent: self.emitter_exponent.si(),
             emitter_capacity: self.emitter_heat_capacity.si(),
@@ -537,8 +633,8 @@ impl Plant {
             let pipes = Pipes {
                 flow_length: circuit.flow_length.si(),
                 return_length: circuit.return_length.si(),
-                capacity: circuit.pipe_heat_capacity.si(),
-                loss: circuit.pipe_loss.si(),
+                capacity: or(circuit.pipe_heat_capacity.si(), pipe_capacity),
+                loss: given_loss(circuit.pipe_loss.si()).unwrap_or(pipe_loss),
                 emitter_output: circuit.emitter_output.si(),
                 emitter_exponent: circuit.emitter_exponent.si(),
                 emitter_capacity: circuit.emitter_heat_capacity.si(),

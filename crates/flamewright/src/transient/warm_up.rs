@@ -1,9 +1,7 @@
 //! The calculation `warm_up`: how long a plant takes from cold to a temperature.
 
 use super::cool_down::{WATCHED, WATCHED_SETTING, Watched};
-use super::plant::{
-    BURNER, CIRCUITS, FLOW_CELLS, FiredPlant, Layout, Plant, RETURN_CELLS, State, Turndown, fired_plant_record, plant_record, plant_rules,
-};
+use super::plant::{BURNER, FiredPlant, Layout, Plant, State, Turndown, fired_plant_record, layout_settings, plant_record, plant_rules};
 use super::run::{Bounds, Mark, Then, What, run};
 use super::solver::Direction;
 use super::thermostat::{Controls, Thermostat};
@@ -11,7 +9,7 @@ use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source};
 use crate::quantity::types::{
     Energy, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
-    TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+    TemperatureInterval, ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::units::{KILOJOULE, MINUTE};
 use crate::quantity::{LinearTransmittance, Value};
@@ -60,7 +58,7 @@ pub struct WarmUpResult {
 }
 
 /// Warm-up of a plant under its control thermostat.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct WarmUp {
     /// Cells and further circuits.
     pub layout: Layout,
@@ -77,7 +75,7 @@ impl Default for WarmUp {
 }
 
 impl Context for WarmUp {
-    const SETTINGS: &'static [Setting] = &[FLOW_CELLS, RETURN_CELLS, CIRCUITS, BURNER, WATCHED_SETTING];
+    const SETTINGS: &'static [Setting] = layout_settings![BURNER, WATCHED_SETTING];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
         Ok(Self {
             layout: Layout::from_settings(settings)?,
@@ -186,7 +184,7 @@ impl Calculation for WarmUp {
 
     fn check(&self, input: &WarmUpState) -> Raised {
         let plant = Plant::of(input);
-        check_plant(&plant, true)
+        check_plant(&plant, &self.layout, true)
             .when(NO_TURNDOWN, FiredPlant::of(input).has_no_turndown(self.turndown))
             .when(POINT_IS_MISSING, self.watched.point(&plant).is_none())
     }
