@@ -590,9 +590,9 @@ impl Plant {
     pub(crate) fn pipe_is_unknown(&self, layout: &Layout) -> [bool; 3] {
         let no_tube = layout.pipe.tube.is_none();
         if self.pipe_loss.si().is_nan() && !no_tube {
-            let found = layout.pipe.check(&self.run_given(), self.room_temperature.si().max(274.0)).0;
-            // In the order of the rules of a run: tube, bore, insulation, emissivity, wind.
-            return [found & 0b10011 != 0, found >> 2 & 1 == 1, found >> 3 & 1 == 1];
+            let found = layout.pipe.findings(&self.run_given(), self.room_temperature.si().max(274.0));
+            let unknown = found.tube_missing || found.no_bore || found.wind_missing;
+            return [unknown, found.insulation_missing, found.emissivity_missing];
         }
         [no_tube && (self.pipe_loss.si().is_nan() || self.pipe_heat_capacity.si().is_nan()), false, false]
     }
