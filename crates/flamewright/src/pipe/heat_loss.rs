@@ -15,7 +15,7 @@ use crate::quantity::types::{
 };
 use crate::quantity::units::{MILLIMETRE, WATT_PER_METRE};
 use crate::record::record;
-use crate::water::liquid;
+use crate::water::{HIGHEST_HEATING_TEMPERATURE, heating_water};
 use crate::working::{Working, step};
 use core::f64::consts::PI;
 
@@ -111,6 +111,7 @@ impl Context for PipeHeatLoss {
 }
 
 run_rules! {
+    refuse WATER_TOO_HOT on "water_flow": "the film inside is reckoned to 110 °C; above that leave the flow out: the film hardly matters";
     refuse AIR_OUT_OF_RANGE on "water_temperature": "the film outside would lie beyond -50 to 200 °C, for which the properties of air are known";
     notice CORRELATION_OUT_OF_RANGE on "outside_diameter": "the Rayleigh number lies outside the range for which the correlation is published";
     notice FLOW_IN_TRANSITION on "water_flow": "the flow is between laminar and turbulent, where the film inside is not well known; it seldom matters to the loss";
@@ -136,7 +137,7 @@ impl Calculation for PipeHeatLoss {
     fn check(&self, input: &PipeHeatLossInput) -> Raised {
         // Standing at a temperature, the run may hold anything: only flowing water must be water.
         let flowing = if input.water_flow.si().is_nan() { f64::NAN } else { input.water_temperature.si() };
-        run_rules(self.run.findings(&input.given(input.length.si()), flowing))
+        run_rules(self.run.findings(&input.given(input.length.si()), flowing)).when(WATER_TOO_HOT, flowing > HIGHEST_HEATING_TEMPERATURE)
     }
 
     #[inline]
@@ -165,8 +166,8 @@ impl Calculation for PipeHeatLoss {
         let (mut mass_flow, mut reynolds_number) = (MassRate::from_si(f64::NAN), Ratio::from_si(f64::NAN));
         let mut inside_coefficient = HeatTransfer::from_si(f64::NAN);
         if !input.water_flow.si().is_nan() {
-            let density = MassDensity::from_si(liquid(given.water_pressure, water_temperature).density);
-            step!(working, let water_mass_flow: "\\dot m" = input.water_flow * density, "IAPWS-IF97 density");
+            let density = MassDensity::from_si(heating_water(given.water_pressure, water_temperature).density);
+            step!(working, let water_mass_flow: "\\dot m" = input.water_flow * density, "IAPWS SR6-08 density");
             let film = inside_film(water_mass_flow.si(), section.bore, given.water_pressure, water_temperature);
             step!(working, let reynolds: "Re" = Ratio::from_si(film.reynolds), "4 m/(pi d mu), IAPWS R12-08 viscosity");
             step!(working, let film_coefficient: "h_f" = HeatTransfer::from_si(film.coefficient), "Gnielinski 1976; 3.66 where laminar");
@@ -322,10 +323,10 @@ mod tests {
             input.water_flow = VolumeRate::from_si(row.number("flow_l_h") / 3.6e6);
             let result = PipeHeatLoss::default().evaluate(&input).unwrap();
             close(result.heat_loss_per_length.si(), row.number("q_W_m"), 1e-5, &row, "loss");
-            close(result.mass_flow.si(), row.number("mass_flow_kg_s"), 1e-4, &row, "mass flow");
-            close(result.reynolds_number.si(), row.number("Re"), 1e-4, &row, "Reynolds number");
-            close(result.inside_coefficient.si(), row.number("h_inside_W_m2K"), 3e-4, &row, "film inside");
-            close(result.inside_resistance.si(), row.number("R_inside_mK_W"), 3e-4, &row, "R inside");
+            close(result.mass_flow.si(), row.number("mass_flow_kg_s"), 1e-6, &row, "mass flow");
+            close(result.reynolds_number.si(), row.number("Re"), 1e-5, &row, "Reynolds number");
+            close(result.inside_coefficient.si(), row.number("h_inside_W_m2K"), 5e-5, &row, "film inside");
+            close(result.inside_resistance.si(), row.number("R_inside_mK_W"), 5e-5, &row, "R inside");
             close(result.wall_resistance.si(), row.number("R_wall_mK_W"), 1e-6, &row, "R wall");
             if row.number("insulation_mm") > 0.0 {
                 close(result.insulation_resistance.si(), row.number("R_insulation_mK_W"), 1e-6, &row, "R insulation");
@@ -447,7 +448,15 @@ mod tests {
         assert!(refused(PipeHeatLossInput { insulation_thickness: Length::from_si(0.01), ..good }).contains("insulation"));
         assert!(refused(input(-2.0, 20.0, 22.0, 0.9)).contains("-2 °C"));
         let flow = VolumeRate::from_si(1e-4);
-        assert!(refused(PipeHeatLossInput { water_flow: flow, ..input(140.0, 20.0, 22.0, 0.9) }).contains("boil"));
+        assert!(
+            refused(PipeHeatLossInput {
+                water_flow: flow,
+                water_pressure: crate::quantity::AbsolutePressure::from_si(6e4),
+                ..input(95.0, 20.0, 22.0, 0.9)
+            })
+            .contains("boil")
+        );
+        assert!(refused(PipeHeatLossInput { water_flow: flow, ..input(111.0, 20.0, 22.0, 0.9) }).contains("110 °C"));
         assert!(refused(input(350.0, 60.0, 22.0, 0.9)).contains("properties of air"));
         use crate::catalogue::{Bare, evaluate};
         use crate::node::Node;

@@ -14,7 +14,7 @@ use crate::material::{self, Insulation, Surface, Tube};
 use crate::quantity::Value;
 use crate::quantity::types::{Length, ThermalConductivity};
 use crate::record::{Record, record};
-use crate::water::{liquid, saturation_pressure};
+use crate::water::{heating_water, saturation_pressure};
 use alloc::vec::Vec;
 use core::f64::consts::PI;
 
@@ -325,7 +325,7 @@ pub(crate) struct InsideFilm {
 /// temperature in K.
 #[inline]
 pub(crate) fn inside_film(mass_flow: f64, bore: f64, pressure: f64, temperature: f64) -> InsideFilm {
-    let water = liquid(pressure, temperature);
+    let water = heating_water(pressure, temperature);
     let reynolds = 4.0 * mass_flow / (PI * bore * water.dynamic_viscosity);
     let prandtl = water.specific_heat_capacity * water.dynamic_viscosity / water.thermal_conductivity;
     let nusselt = internal_flow(reynolds, prandtl);
@@ -502,4 +502,4 @@ pub(crate) const INSIDE_SOURCE: Source =
     Source::new("Gnielinski 1976, Int. Chem. Eng. 16, 359", "film inside at a Reynolds number from 4000; 3.66 below 2300, a line between");
 pub(crate) const AIR_SOURCE: Source =
     Source::new("Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them", "properties of air, fitted to 2e-6");
-pub(crate) const WATER_SOURCE: Source = Source::new("IAPWS R7-97(2012), R12-08, R15-11", "properties of water");
+pub(crate) const WATER_SOURCE: Source = Source::new("IAPWS SR6-08(2011), R12-08, R15-11", "properties of water, 0 to 110 °C");

@@ -15,7 +15,7 @@ use crate::quantity::types::{
 use crate::quantity::units::{DEGREE_CELSIUS, METRE, WATT_PER_METRE};
 use crate::record::record;
 use crate::root::rising_root;
-use crate::water::liquid;
+use crate::water::heating_water;
 use crate::working::{Working, step};
 use alloc::vec::Vec;
 
@@ -23,7 +23,7 @@ run_record! {
     /// A pipe run with water flowing through it.
     pub struct PipeTemperatureDropInput {
         /// Temperature of the water where it enters.
-        #[field("t_1", DEGREE_CELSIUS, 0.0..=200.0, usual = 5.0..=95.0)]
+        #[field("t_1", DEGREE_CELSIUS, 0.0..=110.0, usual = 5.0..=95.0)]
         pub inlet_temperature: ThermodynamicTemperature,
         /// Flow of the water where it enters.
         #[field("\\dot V", LITRE_PER_HOUR, 0.01..=1000000.0, usual = 10.0..=50000.0)]
@@ -158,9 +158,9 @@ impl Calculation for PipeTemperatureDrop {
         let section = self.run.section(&given);
         let pressure = given.water_pressure;
         let inlet = input.inlet_temperature.si();
-        let water = liquid(pressure, inlet);
+        let water = heating_water(pressure, inlet);
         let inlet_density = MassDensity::from_si(water.density);
-        step!(working, let mass_flow: "\\dot m" = input.water_flow * inlet_density, "IAPWS-IF97 density");
+        step!(working, let mass_flow: "\\dot m" = input.water_flow * inlet_density, "IAPWS SR6-08 density");
         let flow = mass_flow.si();
         let (inlet_loss, heat_capacity) = self.loss(&section, flow, pressure, inlet);
         step!(working, let heat_loss_at_inlet: "q_1" in WATT_PER_METRE = PowerPerLength::from_si(inlet_loss), "heat balance of the surface, as pipe_heat_loss");
@@ -171,8 +171,8 @@ impl Calculation for PipeTemperatureDrop {
         step!(working, let heat_loss_at_outlet: "q_2" in WATT_PER_METRE = PowerPerLength::from_si(outlet_loss), "heat balance of the surface, as pipe_heat_loss");
         step!(working, let temperature_drop: "\\Delta t" = TemperatureInterval::from_si(input.inlet_temperature.si() - outlet_temperature.si()), "definition");
         let inlet_enthalpy = AvailableEnergy::from_si(water.enthalpy);
-        let outlet_enthalpy = AvailableEnergy::from_si(liquid(pressure, outlet).enthalpy);
-        step!(working, let enthalpy_drop: "\\Delta h" = inlet_enthalpy - outlet_enthalpy, "IAPWS-IF97 enthalpy");
+        let outlet_enthalpy = AvailableEnergy::from_si(heating_water(pressure, outlet).enthalpy);
+        step!(working, let enthalpy_drop: "\\Delta h" = inlet_enthalpy - outlet_enthalpy, "IAPWS SR6-08 enthalpy");
         step!(working, let heat_loss: "\\Phi" = mass_flow * enthalpy_drop, "energy balance");
         let excess = inlet - rest;
         let transfer_units = if excess == 0.0 { 0.0 } else { inlet_loss / excess * given.length / (flow * heat_capacity) };
@@ -194,7 +194,7 @@ impl Calculation for PipeTemperatureDrop {
         let given = input.given(input.length.si());
         let section = self.run.section(&given);
         let pressure = given.water_pressure;
-        let flow = input.water_flow.si() * liquid(pressure, input.inlet_temperature.si()).density;
+        let flow = input.water_flow.si() * heating_water(pressure, input.inlet_temperature.si()).density;
         let part = given.length / f64::from(PARTS);
         let mut temperature = input.inlet_temperature.si();
         let (mut distances, mut temperatures, mut losses) = (Vec::new(), Vec::new(), Vec::new());
@@ -243,7 +243,6 @@ mod tests {
 
     #[test]
     fn drops_agree_with_the_reference() {
-        let mut worst = 0.0_f64;
         for row in rows("heat/pipe_run_drop.csv") {
             let input = PipeTemperatureDropInput {
                 air_temperature: ThermodynamicTemperature::from_si(row.number("T_air_C") + ZERO_CELSIUS),
@@ -257,21 +256,18 @@ mod tests {
             };
             let result = PipeTemperatureDrop::default().evaluate(&input).unwrap();
             let deviation = (result.outlet_temperature.si() - ZERO_CELSIUS - row.number("T_outlet_C")).abs();
-            worst = worst.max(deviation);
-            assert!(deviation < 0.008, "{}: {deviation} K", row.place);
+            assert!(deviation < 2e-4, "{}: {deviation} K", row.place);
             let by_exponential = result.outlet_temperature_by_exponential.si() - ZERO_CELSIUS;
-            assert!((by_exponential - row.number("T_outlet_const_U_exponential_C")).abs() < 0.01, "{}", row.place);
+            assert!((by_exponential - row.number("T_outlet_const_U_exponential_C")).abs() < 1e-3, "{}", row.place);
             for (got, column, tolerance) in [
-                (result.heat_loss.si(), "loss_total_W", 3e-4),
+                (result.heat_loss.si(), "loss_total_W", 3e-5),
                 (result.heat_loss_at_inlet.si(), "q_inlet_W_m", 1e-5),
-                (result.mass_flow.si(), "mass_flow_kg_s", 3e-5),
-                (result.reynolds_number_at_inlet.si(), "Re_inlet", 1e-4),
+                (result.mass_flow.si(), "mass_flow_kg_s", 1e-6),
+                (result.reynolds_number_at_inlet.si(), "Re_inlet", 1e-5),
             ] {
                 assert!((got / row.number(column) - 1.0).abs() < tolerance, "{} {column}: {got}", row.place);
             }
         }
-        // IF97 for the reference's IAPWS-95: heat capacities 5e-4 apart.
-        assert!(worst > 0.0, "{worst} K");
     }
 
     #[test]
@@ -284,7 +280,7 @@ mod tests {
             // The same mass flow, not the same volume flow, enters the second.
             let mut second = bare(inlet, flow, length);
             second.inlet_temperature = first.outlet_temperature;
-            second.water_flow = VolumeRate::from_si(first.mass_flow.si() / liquid(2e5, first.outlet_temperature.si()).density);
+            second.water_flow = VolumeRate::from_si(first.mass_flow.si() / heating_water(2e5, first.outlet_temperature.si()).density);
             let second = run.evaluate(&second).unwrap();
             let deviation = (second.outlet_temperature.si() - whole.outlet_temperature.si()).abs();
             assert!(deviation < 1e-7, "{inlet} {flow}: {deviation:e} K");
