@@ -224,7 +224,7 @@ impl StillAir {
 ///
 /// `inner_temperature` in K and `resistance` in m K/W as for [`still_air_balance`]; the outer
 /// diameter, air temperature and pressure are those of `outside`. The surface temperature is
-/// bracketed and found to 1e-11 K. NaN for impossible input.
+/// found to 1e-11 K, from the quick form's by secants, or within a bracket where those fail. NaN for impossible input.
 pub fn balance(
     film: OutsideFilm,
     inner_temperature: f64,
@@ -258,7 +258,34 @@ pub fn balance(
     let excess = |temperature: f64| temperature - inner_temperature + resistance * at(temperature).loss();
     let coldest = inner_temperature.min(air).min(radiant_temperature);
     let warmest = inner_temperature.max(air).max(radiant_temperature);
-    at(rising_root(excess, coldest, warmest, 1e-11))
+    let around = Surroundings { air_temperature: air, radiant_temperature, emissivity, pressure: outside.pressure };
+    let start = still_air_balance(inner_temperature, resistance, outside.diameter, &around);
+    let solved = secant_root(&excess, &start, resistance * PI * outside.diameter);
+    at(if solved >= coldest && solved <= warmest { solved } else { rising_root(excess, coldest, warmest, TOLERANCE) })
+}
+
+/// To how many kelvin [`balance`] finds the surface temperature.
+const TOLERANCE: f64 = 1e-11;
+
+/// The root near `start` by the secant method; NaN where it does not settle, as over the jumps of
+/// correlations that are written in pieces.
+fn secant_root(excess: impl Fn(f64) -> f64, start: &SurfaceBalance, conductance: f64) -> f64 {
+    let (mut last, mut at_last) = (start.temperature, excess(start.temperature));
+    // The first slope is a guess from the film of the quick form; it need not be good.
+    let mut step = -at_last / (1.0 + conductance * (1.25 * start.coefficient + 6.0));
+    for _ in 0..12 {
+        let next = last + step;
+        if step.abs() <= TOLERANCE {
+            return next;
+        }
+        let at_next = excess(next);
+        step = -at_next * (next - last) / (at_next - at_last);
+        (last, at_last) = (next, at_next);
+        if at_next == 0.0 {
+            return next;
+        }
+    }
+    f64::NAN
 }
 
 #[cfg(test)]
