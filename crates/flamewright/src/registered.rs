@@ -96,6 +96,7 @@ macro_rules! for_each_calculation {
             $crate::instrument::ThermostatDifferential,
             $crate::instrument::ThermostatTest,
             $crate::instrument::UGauge,
+            $crate::air::VentFreeArea,
             $crate::air::OpeningFlow,
             $crate::air::OpeningSize,
             $crate::air::VentilationNeed,

@@ -8,7 +8,6 @@ use crate::combustion::context::{AIR, FUEL, fuel_and_air};
 use crate::combustion::products::Products;
 use crate::fuel::Fuel;
 use crate::quantity::types::{MassRate, Ratio, SpecificHeatCapacity, ThermodynamicTemperature, VolumeRate};
-use crate::quantity::units::*;
 use crate::quantity::{AbsolutePressure, HeatInput, MoleFraction, Net, Value, Wet};
 use crate::record::record;
 use crate::supply::MOLAR_GAS_CONSTANT;

@@ -8,6 +8,7 @@ mod opening;
 pub mod properties;
 mod room;
 mod state;
+mod vent;
 mod ventilation;
 
 pub use chimney::{ChimneyDraught, ChimneyResult, ChimneyState};
@@ -16,6 +17,7 @@ pub use flue_gas::{FlueGasFlow, FlueGasFlowResult, FlueGasSource};
 pub use opening::{OpeningAtWork, OpeningFlow, OpeningFlowResult, OpeningSize, OpeningSizeResult, OpeningWanted};
 pub use room::{RoomAir, RoomConcentration, RoomState};
 pub use state::{DryAirInput, DryAirResult, DryAirState, HumidAirInput, HumidAirResult, HumidAirState};
+pub use vent::{VentAreas, VentFreeArea, VentMeasured};
 pub use ventilation::{RatingBasis, VentilationNeed, VentilationNeeded, VentilationRule};
 pub(crate) const CAUTION_VENTILATION: &str = "How much air a room needs, and through what opening, is set by local building and gas rules; a sum is no approval, and an opening counts only while it is clear.";
 pub(crate) const CAUTION_OPEN_FLUE: &str =

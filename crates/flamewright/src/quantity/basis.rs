@@ -123,6 +123,21 @@
 //! wanted(x); // x: VentArea<Free>
 //! # }
 //! ```
+//! An overall area of a ventilator where its free area is wanted:
+//! ```
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: VentArea<Free>) {}
+//! # fn given(x: VentArea<Free>) {
+//! wanted(x); // x: VentArea<Free>
+//! # }
+//! ```
+//! ```compile_fail,E0308
+//! # use flamewright::quantity::{*, types::*};
+//! # fn wanted(_: VentArea<Free>) {}
+//! # fn given(x: VentArea<Overall>) {
+//! wanted(x); // x: VentArea<Overall>
+//! # }
+//! ```
 //! A temperature where a difference is wanted (8 K or 281 K):
 //! ```
 //! # use flamewright::quantity::{*, types::*};
@@ -186,6 +201,7 @@ pub enum Basis {
     AirFree,
     AtMeter,
     AtReference,
+    Overall,
     Free,
     Equivalent,
     OneLimb,
@@ -207,6 +223,7 @@ impl Basis {
             Self::AirFree => "air-free",
             Self::AtMeter => "at the meter",
             Self::AtReference => "at reference conditions",
+            Self::Overall => "overall",
             Self::Free => "free",
             Self::Equivalent => "equivalent",
             Self::OneLimb => "one-limb",
@@ -249,6 +266,8 @@ markers! {
     AtMeter
     /// Gas volume converted to reference conditions.
     AtReference
+    /// Area of a ventilator over all, frame and bars included.
+    Overall
     /// Open area of a ventilator as measured: the sum of its openings.
     Free
     /// Area of a sharp-edged opening that would pass the same air at the same pressure difference.
@@ -328,7 +347,7 @@ pub type MoleFraction<B> = On<B, types::Ratio>;
 pub type GasVolume<B> = On<B, types::Volume>;
 /// Gas volume flow, at the meter or at reference conditions.
 pub type GasFlow<B> = On<B, types::VolumeRate>;
-/// Ventilator area, free or equivalent.
+/// Ventilator area, overall, free or equivalent.
 pub type VentArea<B> = On<B, types::Area>;
 
 /// Movement of the liquid in one limb of a U-gauge, counted positive in the sense of a pressure.

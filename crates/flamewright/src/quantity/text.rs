@@ -18,6 +18,7 @@ const BASIS_WORDS: &[(&str, Basis)] = &[
     ("dry", Basis::Dry),
     ("wet", Basis::Wet),
     ("air-free", Basis::AirFree),
+    ("overall", Basis::Overall),
     ("free", Basis::Free),
     ("equivalent", Basis::Equivalent),
     ("one-limb", Basis::OneLimb),

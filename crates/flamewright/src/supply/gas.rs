@@ -8,7 +8,6 @@ use crate::convection::friction::TurbulentFriction;
 use crate::fuel::{Composition, Edition, Fuel, FuelProperties, FuelReference};
 use crate::quantity::types::ThermodynamicTemperature;
 use crate::quantity::{AbsolutePressure, ReferenceConditions, Value};
-use crate::working::Silent;
 
 /// Atomic masses of carbon, hydrogen, oxygen, nitrogen, sulphur, helium and argon, kg/kmol
 /// (ISO 6976:2016 Table A.2). They only weigh the shares of Wilke's rule.
@@ -26,6 +25,8 @@ pub struct PipedGas {
     pub reference_density: f64,
     /// Density over that of air.
     pub relative_density: f64,
+    /// Compression factor short of one at reference conditions, `1 - Z`.
+    pub non_ideality: f64,
     /// Gross calorific value at reference conditions, J/m3.
     pub gross_calorific_value: f64,
     /// Viscosity of the mixture.
@@ -52,6 +53,7 @@ impl PipedGas {
             reference,
             reference_density: properties.density.si(),
             relative_density: properties.relative_density.si(),
+            non_ideality: 1.0 - properties.compression_factor.si(),
             gross_calorific_value: properties.gross_calorific_value.si(),
             viscosity,
         })
@@ -65,12 +67,20 @@ impl PipedGas {
         Self::new(&Fuel::from_settings(settings)?, ReferenceConditions::from_settings(settings, "reference")?)
     }
 
-    /// Density at a temperature (K), over absolute pressure: kg/(m3 Pa). The compression factor is
-    /// taken as at reference, which costs less than 0.05 % for natural gas.
+    /// Density (kg/m3) at a temperature (K) and an absolute pressure (Pa) of a gas that has
+    /// `reference_density` at reference conditions and departs from the ideal gas law by `1 - Z` of
+    /// `non_ideality` there.
+    ///
+    /// `1 - Z` goes with the pressure, as in ISO 6976, and about with the third power of the inverse
+    /// temperature (our approximation to second virial coefficients; the error stays below 6e-4 of the
+    /// density within 30 K of the reference and below 200 mbar gauge, propane included).
     #[inline(always)]
     #[must_use]
-    pub fn density_over_pressure(&self, reference_density: f64, temperature: f64) -> f64 {
-        reference_density * self.reference.metering_temperature / (self.reference.metering_pressure * temperature)
+    pub fn density(&self, reference_density: f64, non_ideality: f64, temperature: f64, pressure: f64) -> f64 {
+        let warmth = self.reference.metering_temperature / temperature;
+        let load = pressure / self.reference.metering_pressure;
+        let departure = non_ideality * load * (warmth * warmth * warmth);
+        reference_density * load * warmth * (1.0 - non_ideality) / (1.0 - departure)
     }
 }
 
@@ -132,8 +142,20 @@ mod tests {
         let methane = piped("G20");
         assert!((methane.reference_density / 0.6798343 - 1.0).abs() < 1e-4);
         assert!((methane.viscosity.at(288.15) / 1.087703e-5 - 1.0).abs() < 1e-4);
-        let line = methane.density_over_pressure(methane.reference_density, 288.15) * 103_425.0;
-        assert!((line / 0.6939527 - 1.0).abs() < 2e-4);
+        let line = methane.density(methane.reference_density, methane.non_ideality, 288.15, 103_425.0);
+        assert!((line / methane.reference_density / (0.6939527 / 0.6798343) - 1.0).abs() < 2e-6);
+    }
+
+    /// Real density over that at 15 degC and 1 atm by CoolProp 8.0.0 (propane: Lemmon et al. 2009).
+    #[test]
+    fn propane_in_the_cold_and_under_pressure_agrees_with_its_equation_of_state() {
+        let propane = piped("G31");
+        for (temperature, pressure, ratio) in
+            [(263.15, 103_425.0, 1.125_364_6), (288.15, 105_025.0, 1.037_225_3), (303.15, 115_000.0, 1.078_134_1)]
+        {
+            let got = propane.density(1.0, propane.non_ideality, temperature, pressure);
+            assert!((got / ratio - 1.0).abs() < 6e-4, "{temperature} {pressure}: {got} for {ratio}");
+        }
     }
 
     /// A mixture's own sum of pure viscosities bounds what Wilke gives for gases of like viscosity.
