@@ -935,6 +935,10 @@ impl Working for Steps {
     const ON: bool = true;
 
     fn step(&mut self, mut step: Step) {
+        // A line without a result was not part of this sum: what it needs was not given.
+        if step.value.is_nan() {
+            return;
+        }
         for leaf in &mut step.leaves {
             let (name, index) = split_index(&leaf.name);
             let Some(known) = self.find(leaf, name) else { continue };

@@ -28,6 +28,13 @@ impl AltitudeRule {
         settings.choice(name, &[(standard, Self::StandardAtmosphere), (uk, Self::Uk1996)])
     }
 
+    pub(super) const fn source(self) -> &'static str {
+        match self {
+            Self::StandardAtmosphere => ISO_2533,
+            Self::Uk1996 => SI_1996_439,
+        }
+    }
+
     /// Atmospheric pressure at an altitude in m, Pa.
     pub(super) fn pressure(self, altitude: f64) -> f64 {
         match self {

@@ -6,7 +6,7 @@ use crate::calculation::{Calculation, Context, Form, Info, Raised, Rule, Setting
 use crate::error::Error;
 use crate::fuel::{Fuel, MeteredGas};
 use crate::quantity::types::{Length, Power, Pressure, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
-use crate::quantity::units::{CUBIC_METRE, CUBIC_METRE_PER_HOUR, KILOWATT, MILLIBAR};
+use crate::quantity::units::{CUBIC_METRE, CUBIC_METRE_PER_HOUR, KILOWATT, MEGAJOULE_PER_CUBIC_METRE, MILLIBAR, PERCENT};
 use crate::quantity::{
     AbsolutePressure, AtMeter, AtReference, CalorificValue, GasFlow, GasVolume, GaugePressure, Gross, HeatInput, Net, ReferenceConditions,
     Value,
@@ -357,7 +357,7 @@ impl Calculation for GasRate {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &GasRateReading, working: &mut W) -> GasRateResult {
         let (dial_volume, revolutions) = (input.dial_volume.plain(), input.revolutions);
-        let shown = if !revolutions.si().is_nan() {
+        let shown_volume = if !revolutions.si().is_nan() {
             step!(working, let shown_volume: "V" in CUBIC_METRE = revolutions * dial_volume, "definition");
             shown_volume
         } else if !input.index_end.si().is_nan() {
@@ -367,31 +367,51 @@ impl Calculation for GasRate {
         } else {
             input.volume.plain()
         };
-        step!(working, let volume: "V_m" in CUBIC_METRE = shown / (1.0 + input.meter_error.value), "definition of the error of a meter");
+        step!(working, let volume: "V_m" in CUBIC_METRE = shown_volume / (1.0 + input.meter_error.value), "definition of the error of a meter");
         step!(working, let gas_rate: "\\dot V" in CUBIC_METRE_PER_HOUR = volume / input.time, "definition");
 
-        let by_altitude = self.altitude_rule.pressure(input.altitude.si());
-        let atmospheric_pressure = Pressure::from_si(or(input.barometric_pressure.si(), by_altitude));
+        let barometric_pressure = if input.barometric_pressure.si().is_nan() {
+            let by_altitude = self.altitude_rule.pressure(input.altitude.si());
+            step!(working, let barometric_pressure: "p_b" in MILLIBAR = Pressure::from_si(by_altitude), self.altitude_rule.source());
+            barometric_pressure
+        } else {
+            input.barometric_pressure.plain()
+        };
         let gas_pressure = input.gas_pressure.plain();
         let reference_pressure = Pressure::from_si(self.reference.metering_pressure);
         let reference_temperature = ThermodynamicTemperature::from_si(self.reference.metering_temperature);
-        step!(working, let pressure: "p" in MILLIBAR = gas_pressure + atmospheric_pressure, "definition");
+        step!(working, let pressure: "p" in MILLIBAR = gas_pressure + barometric_pressure, "definition");
         let of_fuel = self.fuel.as_ref().map_or(1.0, |gas| gas.compression_ratio(pressure.si(), input.gas_temperature.si()));
         let compression_ratio = or(input.compression_ratio.si(), of_fuel);
         step!(working, let conversion_factor: "C" = pressure / reference_pressure * (reference_temperature / input.gas_temperature) * compression_ratio, "gas law, as ISO 13443");
         step!(working, let reference_gas_rate: "\\dot V_{ref}" in CUBIC_METRE_PER_HOUR = gas_rate * conversion_factor, "definition");
 
         let (gross_value, net_value) = self.calorific_values(input);
-        let (gross_calorific_value, net_calorific_value) = (Pressure::from_si(gross_value), Pressure::from_si(net_value));
+        let gross_calorific_value = if input.gross_calorific_value.si().is_nan() {
+            step!(working, let gross_calorific_value: "H_s" in MEGAJOULE_PER_CUBIC_METRE = Pressure::from_si(gross_value), "ISO 6976:2016, composition of the fuel");
+            gross_calorific_value
+        } else {
+            input.gross_calorific_value.plain()
+        };
+        let net_calorific_value = if input.net_calorific_value.si().is_nan() {
+            step!(working, let net_calorific_value: "H_i" in MEGAJOULE_PER_CUBIC_METRE = Pressure::from_si(net_value), "ISO 6976:2016, composition of the fuel");
+            net_calorific_value
+        } else {
+            input.net_calorific_value.plain()
+        };
         step!(working, let uncorrected_gross: "\\dot Q_{s,0}" in KILOWATT = gas_rate * gross_calorific_value, "definition");
         step!(working, let uncorrected_net: "\\dot Q_{i,0}" in KILOWATT = gas_rate * net_calorific_value, "definition");
         step!(working, let gross: "\\dot Q_s" in KILOWATT = reference_gas_rate * gross_calorific_value, "definition");
         step!(working, let net: "\\dot Q_i" in KILOWATT = reference_gas_rate * net_calorific_value, "definition");
+        let (plate_heat_input_gross, plate_heat_input_net) = (input.plate_heat_input_gross.plain(), input.plate_heat_input_net.plain());
         let best = |corrected: Power, uncorrected: Power| Power::from_si(or(corrected.si(), uncorrected.si()));
+        let (heat_input_gross, heat_input_net) = (best(gross, uncorrected_gross), best(net, uncorrected_net));
+        step!(working, let share_of_plate_gross: "\\beta_s" in PERCENT = heat_input_gross / plate_heat_input_gross, "definition");
+        step!(working, let share_of_plate_net: "\\beta_i" in PERCENT = heat_input_net / plate_heat_input_net, "definition");
         GasRateResult {
             volume: GasVolume::new(volume),
             gas_rate: GasFlow::new(gas_rate),
-            atmospheric_pressure: AbsolutePressure::new(atmospheric_pressure),
+            atmospheric_pressure: AbsolutePressure::new(barometric_pressure),
             conversion_factor,
             reference_gas_rate: GasFlow::new(VolumeRate::from_si(reference_gas_rate.si())),
             heat_input_gross: HeatInput::new(gross),
@@ -400,8 +420,8 @@ impl Calculation for GasRate {
             uncorrected_heat_input_net: HeatInput::new(uncorrected_net),
             uncorrected_error: Ratio::from_si(1.0 / conversion_factor.si() - 1.0),
             gross_over_net: gross_calorific_value / net_calorific_value,
-            share_of_plate_gross: best(gross, uncorrected_gross) / input.plate_heat_input_gross.plain(),
-            share_of_plate_net: best(net, uncorrected_net) / input.plate_heat_input_net.plain(),
+            share_of_plate_gross,
+            share_of_plate_net,
         }
     }
 }

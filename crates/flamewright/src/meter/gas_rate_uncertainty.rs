@@ -151,7 +151,7 @@ impl Calculation for GasRateUncertainty {
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &GasRateBudget, working: &mut W) -> UncertainGasRate {
-        let (volume, calorific_value) = (input.volume.plain(), input.gross_calorific_value.plain());
+        let (volume, gross_calorific_value) = (input.volume.plain(), input.gross_calorific_value.plain());
         let calorific_value_uncertainty = input.calorific_value_uncertainty.plain();
         let converted = !input.gas_temperature.si().is_nan();
         let reference_pressure = Pressure::from_si(self.reference.metering_pressure);
@@ -165,26 +165,36 @@ impl Calculation for GasRateUncertainty {
         let temperature_ratio = weight * input.gas_temperature_uncertainty.si() / gas_temperature.si();
 
         step!(working, let conversion_factor: "C" = pressure / reference_pressure * (reference_temperature / gas_temperature), "gas law, as ISO 13443");
-        step!(working, let heat_input: "\\dot Q_s" in KILOWATT = volume / input.time * conversion_factor * calorific_value, "definition");
+        step!(working, let heat_input: "\\dot Q_s" in KILOWATT = volume / input.time * conversion_factor * gross_calorific_value, "definition");
         step!(working, let resolution: "w_{\\delta V}" = input.meter_resolution / volume / math::sqrt(6.0), "two rectangular readings, JCGM 100:2008 4.3.7");
         step!(working, let timing: "w_t" = math::sqrt(2.0) * input.reaction_time_uncertainty / input.time, "two presses, JCGM 100:2008 5.1");
         step!(working, let meter: "w_{MPE}" = input.maximum_permissible_error / math::sqrt(3.0), "rectangular, JCGM 100:2008 4.3.7");
-        step!(working, let heat: "w_H" = calorific_value_uncertainty / calorific_value, "JCGM 100:2008 5.1");
+        step!(working, let heat: "w_H" = calorific_value_uncertainty / gross_calorific_value, "JCGM 100:2008 5.1");
         step!(working, let pressures: "w_p" = both_pressures / pressure, "JCGM 100:2008 5.1");
         step!(working, let temperature: "w_T" = Ratio::from_si(temperature_ratio), "JCGM 100:2008 5.1");
-        let uncorrected = [resolution, timing, meter, heat].map(Value::si);
-        let all = [resolution, timing, meter, heat, pressures, temperature].map(Value::si);
-        let relative = root_of_squares(all);
-        step!(working, let relative_uncertainty: "u_{rel}" = Ratio::from_si(relative), "JCGM 100:2008 5.1, root of the sum of squares");
+        let uncorrected = root_of_squares([resolution, timing, meter, heat].map(Value::si));
+        step!(
+            working,
+            let relative_uncertainty: "u_{rel}" = Ratio::from_si(math::sqrt(
+                resolution.value * resolution.value
+                    + timing.value * timing.value
+                    + meter.value * meter.value
+                    + heat.value * heat.value
+                    + pressures.value * pressures.value
+                    + temperature.value * temperature.value
+            )),
+            "JCGM 100:2008 5.1"
+        );
         step!(working, let standard_uncertainty: "u" in KILOWATT = heat_input * relative_uncertainty, "definition");
         step!(working, let expanded_uncertainty: "U" in KILOWATT = 2.0 * standard_uncertainty, "JCGM 100:2008 6.2, k = 2");
-        let share = |part: Ratio| Ratio::from_si(part.si() * part.si() / (relative * relative));
+        let variance = relative_uncertainty.si() * relative_uncertainty.si();
+        let share = |part: Ratio| Ratio::from_si(part.si() * part.si() / variance);
         UncertainGasRate {
             heat_input_gross: HeatInput::new(heat_input),
             standard_uncertainty,
             expanded_uncertainty,
             relative_uncertainty,
-            uncorrected_relative_uncertainty: Ratio::from_si(root_of_squares(uncorrected)),
+            uncorrected_relative_uncertainty: Ratio::from_si(uncorrected),
             share_of_resolution: share(resolution),
             share_of_timing: share(timing),
             share_of_meter: share(meter),

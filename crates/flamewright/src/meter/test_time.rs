@@ -107,8 +107,8 @@ impl Calculation for GasRateTestTime {
     fn compute<W: Working>(&self, input: &TestTimeAsked, working: &mut W) -> TestTimeNeeded {
         let (heat_input_gross, gross_calorific_value) = (input.heat_input_gross.plain(), input.gross_calorific_value.plain());
         let gas_rate = if input.gas_rate.si().is_nan() {
-            step!(working, let expected: "\\dot V_e" in CUBIC_METRE_PER_HOUR = heat_input_gross / gross_calorific_value / input.conversion_factor, "definition");
-            VolumeRate::from_si(expected.si())
+            step!(working, let gas_rate: "\\dot V_e" in CUBIC_METRE_PER_HOUR = heat_input_gross / gross_calorific_value / input.conversion_factor, "definition");
+            VolumeRate::from_si(gas_rate.si())
         } else {
             input.gas_rate.plain()
         };
