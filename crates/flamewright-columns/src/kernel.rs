@@ -175,6 +175,7 @@ impl Columns {
     }
 
     /// The same calculation, one reading at a time.
+    #[inline]
     #[must_use]
     pub fn scalar(&self) -> &dyn Prepared {
         &*self.scalar

@@ -2,6 +2,7 @@
 
 use crate::calculation::{Form, Setting, Severity};
 use crate::catalogue::{CATALOGUE, Entry};
+use crate::error::Error;
 use crate::node::Node;
 use crate::record::Field;
 use alloc::vec::Vec;
@@ -93,4 +94,21 @@ pub fn setting(setting: &Setting) -> Node {
     node.push(("form".into(), form.into()));
     node.push(("default".into(), setting.default.map_or(Node::Null, Node::from)));
     Node::Table(node)
+}
+
+/// A refusal: its kind and code, the field, what was given, what is allowed, and the message.
+#[must_use]
+pub fn error(error: &Error) -> Node {
+    let number = |value: Option<f64>| value.map_or(Node::Null, Node::Number);
+    Node::from([
+        ("kind", Node::from(error.kind().code())),
+        ("code", error.code().into()),
+        ("field", error.field().into()),
+        ("given", error.given().into()),
+        ("value", number(error.value())),
+        ("minimum", number(error.minimum())),
+        ("maximum", number(error.maximum())),
+        ("unit", error.unit().into()),
+        ("message", Node::Text(alloc::format!("{error}"))),
+    ])
 }

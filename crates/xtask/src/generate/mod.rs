@@ -1,5 +1,9 @@
 //! The generated files: each is made from the catalogue, checked in, and proved fresh by a check.
 
+mod c_functions;
+mod c_header;
+mod face;
+
 use super::steps::{Outcome, root};
 use std::fs;
 use std::path::PathBuf;
@@ -7,7 +11,9 @@ use std::path::PathBuf;
 /// One generated file: its place below the root, and what makes its text.
 type Generated = (&'static str, fn() -> Result<String, String>);
 
-const FILES: &[Generated] = &[];
+/// In this order: a later one may be made from an earlier one.
+const FILES: &[Generated] =
+    &[("bindings/c/src/functions.rs", c_functions::make), ("bindings/c/include/flamewright.h", c_header::make)];
 
 fn place(file: &str) -> PathBuf {
     root().join(file)

@@ -1,0 +1,17 @@
+//! The C face of flamewright. What a caller needs to know stands on top of the header
+//! `include/flamewright.h`, which is made from this crate.
+//!
+//! `functions.rs` is generated from the catalogue: for every calculation its structs and its
+//! functions, each of which only hands its pointers to the one body in `call.rs`.
+#![allow(non_camel_case_types, reason = "the names are those that C sees")]
+#![allow(clippy::missing_safety_doc, reason = "the rules for pointers are the same everywhere and stand on top of the header")]
+#![allow(clippy::missing_errors_doc, reason = "every status is explained at fw_status")]
+
+mod call;
+mod context;
+mod functions;
+mod guard;
+mod json;
+mod last_error;
+mod status;
+mod version;
