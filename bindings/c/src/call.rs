@@ -168,9 +168,7 @@ impl Face {
             let context = unsafe { self.context(context) }?;
             let inputs = Span::new("inputs", input.cast(), input_stride, INPUTS * DOUBLE, rows)?;
             let outputs = Span::new("outputs", output.cast_const().cast(), output_stride, OUTPUTS * DOUBLE, rows)?;
-            if outputs.stride == 0 {
-                return Err(Failure::call(FW_BAD_STRIDE, "outputs has stride 0: every row needs a place of its own"));
-            }
+            outputs.takes_every_row()?;
             outputs.keeps_clear_of(&inputs, SAME_ROW)?;
             let of_field = |span: &Span, i: usize| Span { start: span.start.wrapping_add(i), ..*span };
             let given: [Span; INPUTS] = std::array::from_fn(|i| of_field(&inputs, i));
@@ -216,6 +214,14 @@ impl<T> Span<T> {
             Some(end) if end - start.addr() <= isize::MAX as usize => Ok(Self { name, start, stride, size, rows }),
             _ => Err(Failure::call(FW_WRONG_COUNT, format!("{name}: {rows} rows of {stride} bytes do not fit into memory"))),
         }
+    }
+
+    /// Refuses one place for all rows, where results would be lost.
+    fn takes_every_row(&self) -> Result<(), Failure> {
+        if self.stride == 0 {
+            return Err(Failure::call(FW_BAD_STRIDE, format!("{} has stride 0: every row needs a place of its own", self.name)));
+        }
+        Ok(())
     }
 
     fn first(&self) -> usize {
@@ -368,10 +374,8 @@ pub unsafe extern "C" fn fw_evaluate_columns(
             .zip(outputs)
             .map(|(f, c)| Span::new(f.name, c.values.cast_const(), c.stride, DOUBLE, rows))
             .collect::<Result<_, _>>()?;
+        wanted.iter().try_for_each(Span::takes_every_row)?;
         for (i, span) in wanted.iter().enumerate() {
-            if span.stride == 0 {
-                return Err(Failure::call(FW_BAD_STRIDE, format!("{} has stride 0: every row needs a place of its own", span.name)));
-            }
             for input in &given {
                 span.keeps_clear_of(input, SAME_ROW)?;
             }

@@ -9,6 +9,7 @@
 
 mod call;
 mod context;
+#[rustfmt::skip]
 mod functions;
 mod guard;
 mod json;

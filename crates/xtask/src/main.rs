@@ -1,13 +1,18 @@
 //! `cargo xtask test` runs every check there is; `cargo xtask generate` writes the generated files.
 
+mod c;
 mod generate;
 mod steps;
 
+use std::path::Path;
 use std::process::ExitCode;
 
 const HELP: &str = "cargo xtask test              every check: style, Rust, C, Python, generated files
 cargo xtask test rust|c|python  the checks of one language
 cargo xtask generate          write the generated files
+cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX
+cargo xtask fuzz-c SECONDS    the checks of C with so many seconds of random input
+cargo xtask accept-abi        promise the binary interface of the C library as it is now
 cargo xtask check-generated   fail if a generated file is not what `generate` would write";
 
 fn main() -> ExitCode {
@@ -18,6 +23,9 @@ fn main() -> ExitCode {
         ["test", "rust"] => steps::rust(),
         ["test", "c"] => steps::c(),
         ["test", "python"] => steps::python(),
+        ["fuzz-c", seconds] => seconds.parse().map_err(|e| format!("{seconds}: {e}")).and_then(c::test),
+        ["install-c", prefix] => c::install(Path::new(prefix), true),
+        ["accept-abi"] => generate::abi::accept(),
         ["generate"] => generate::write(),
         ["check-generated"] => generate::check(),
         _ => Err(HELP.to_owned()),

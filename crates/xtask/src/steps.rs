@@ -44,7 +44,7 @@ pub(crate) fn rust() -> Outcome {
 }
 
 pub(crate) fn c() -> Outcome {
-    Ok(())
+    super::c::test(3)
 }
 
 /// Makes a virtual environment, builds the wheel, installs it there and runs the tests on it.

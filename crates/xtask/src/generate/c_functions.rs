@@ -152,7 +152,7 @@ fn paragraph(text: &mut String, words: &str) -> std::fmt::Result {
 }
 
 /// Lines of at most 100 characters.
-fn wrapped(words: &str) -> Vec<String> {
+pub(super) fn wrapped(words: &str) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for word in words.split_whitespace() {
         match lines.last_mut() {

@@ -14,9 +14,9 @@ pub(crate) fn make() -> Result<String, String> {
         .with_config(cbindgen::Config {
             language: cbindgen::Language::C,
             cpp_compat: true,
-            style: cbindgen::Style::Both,
+            style: cbindgen::Style::Type,
             usize_is_size_t: true,
-            documentation_style: cbindgen::DocumentationStyle::C,
+            documentation_style: cbindgen::DocumentationStyle::C99,
             line_length: 110,
             tab_width: 4,
             ..cbindgen::Config::default()

@@ -1,7 +1,9 @@
 //! The generated files: each is made from the catalogue, checked in, and proved fresh by a check.
 
+pub(crate) mod abi;
 mod c_functions;
 mod c_header;
+mod cpp_header;
 mod face;
 
 use super::steps::{Outcome, root};
@@ -12,8 +14,12 @@ use std::path::PathBuf;
 type Generated = (&'static str, fn() -> Result<String, String>);
 
 /// In this order: a later one may be made from an earlier one.
-const FILES: &[Generated] =
-    &[("bindings/c/src/functions.rs", c_functions::make), ("bindings/c/include/flamewright.h", c_header::make)];
+const FILES: &[Generated] = &[
+    ("bindings/c/src/functions.rs", c_functions::make),
+    ("bindings/c/include/flamewright.h", c_header::make),
+    ("bindings/c/include/flamewright.hpp", cpp_header::make),
+    ("bindings/c/abi.txt", abi::make),
+];
 
 fn place(file: &str) -> PathBuf {
     root().join(file)

@@ -1,0 +1,4317 @@
+/*
+ * flamewright: the sums of a gas heating engineer's visit.
+ *
+ * Made by `cargo xtask generate` from bindings/c: do not edit.
+ *
+ * NUMBERS. Every number is a double in SI base units; the unit, and the basis where there is more
+ *   than one (gauge or absolute, gross or net, dry or wet), stands in the name of its type. Those
+ *   types are all double: the compiler does not tell them apart (flamewright.hpp for C++ does). So
+ *   62 degC is 62 + 273.15, 21 mbar is 2100, 4.6 % is 0.046, 48 ppm is 48e-6.
+ *   NaN in an input means "not given"; NaN in an output means what its field says. A value that is
+ *   not finite or out of range is refused, never clamped.
+ * ONE CALCULATION. For every calculation NAME of the catalogue:
+ *     fw_NAME_unset  writes the defaults into an input struct; start from it;
+ *     fw_NAME        evaluates one reading;
+ *     fw_NAME_batch  evaluates many, none of which is lost.
+ *   By name, for whatever is in the catalogue: fw_catalogue_json, fw_evaluate_json, and with the
+ *   settings fixed by fw_context_new also fw_evaluate and fw_evaluate_columns.
+ * STATUS. Functions that can fail return fw_status; FW_OK is 0. Outputs come last and are written
+ *   only on success, except where a function says otherwise.
+ * LAST ERROR. Behind a status other than FW_OK stand words: fw_error_message() and its like. They
+ *   belong to the thread that made the failing call, must be asked for on that thread, and stay as
+ *   they are until the next call that fails on it; a call that succeeds leaves them alone. Their
+ *   texts belong to the library: copy what must last longer. They are never NULL. A host that
+ *   moves work between threads copies the words before it lets go of the thread.
+ * NOTICES. A result may stand with something to be known about it: fw_notices. They are no errors.
+ * POINTERS. Every pointer may be NULL where its function says so, and is refused elsewhere; a
+ *   pointer that is not aligned is refused. What cannot be seen from a pointer is the caller's duty:
+ *   that it points to living memory of the right size, that a text ends with NUL, that a context was
+ *   not freed. An output struct may be the same memory as an input; in batches a row's outputs may
+ *   lie over the inputs of the same row, any other overlap is refused.
+ * OWNERSHIP. What the library hands out through an output argument belongs to the caller, who frees
+ *   it with the function named there (fw_context_free, fw_string_free), never with free(). What
+ *   functions return belongs to the library. Texts are UTF-8 and end with NUL.
+ * THREADS. Every function may be called from any thread at any time. A context never changes, so
+ *   threads may share it; only fw_context_free must be the last to touch it. The library starts no
+ *   threads, holds no locks while it computes, opens no files and reads no environment. After
+ *   fork() both processes may go on calling it, if no other thread was inside its very first call
+ *   of a calculation at that moment.
+ * PANICS. A defect inside is caught and returned as FW_PANIC, its message printed to stderr; the
+ *   library can be used on. Only lack of memory ends the process.
+ * VERSIONS. A program checks fw_abi_version() == FW_ABI_VERSION once. Within one version of the
+ *   interface whatever is here stays as it is: no function, struct, field, type or number changes
+ *   or goes; there may only come more. The shared library is named after it (libflamewright.so.1).
+ * RESULTS ARE AID TO A COMPETENT PERSON. The library judges nothing by itself; cautions come with
+ *   every calculation in the catalogue and in JSON answers.
+ */
+
+#ifndef FLAMEWRIGHT_H
+#define FLAMEWRIGHT_H
+
+#include <stdarg.h>
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdlib.h>
+
+// Version of the binary interface that this header describes; compare it with fw_abi_version().
+//
+// Within one version a function, a struct, a field, a type or a number that is here stays as it is;
+// only new functions, structs and numbers may come. What must change otherwise raises this number,
+// and with it the name of the shared library.
+#define FW_ABI_VERSION 1
+
+// The row has its result and nothing is to be said about it.
+#define FW_ROW_OK 0
+
+// The row has its result and something is to be known about it.
+#define FW_ROW_NOTICE 1
+
+// From here on the row has no result. FW_ROW_FIELD + i: input field i was refused.
+#define FW_ROW_FIELD 256
+
+// FW_ROW_RULE + i: rule i of the calculation refused the row.
+#define FW_ROW_RULE 512
+
+// The sum has no finite result for the row.
+#define FW_ROW_UNDEFINED 768
+
+// What became of a call. A number is never given to another meaning.
+typedef enum {
+    // Done; the outputs are written.
+    FW_OK = 0,
+    // A pointer that is needed is NULL.
+    FW_NULL_POINTER = 1,
+    // A pointer is not aligned for what it points to.
+    FW_MISALIGNED = 2,
+    // A text is not UTF-8.
+    FW_NOT_UTF8 = 3,
+    // A count is not what the calculation needs, or an array cannot be that large.
+    FW_WRONG_COUNT = 4,
+    // A stride is smaller than its element, or not a multiple of the size of a double.
+    FW_BAD_STRIDE = 5,
+    // An output lies over an input of another row, over another output, or over the row status.
+    FW_OVERLAP = 6,
+    // The context belongs to another calculation.
+    FW_WRONG_CONTEXT = 7,
+    // A defect of the library, caught; please report it with the message.
+    FW_PANIC = 8,
+    // A needed value was not given (it is not a number).
+    FW_MISSING = 101,
+    // A value is infinite.
+    FW_NOT_FINITE = 102,
+    // A value lies outside the range of its field.
+    FW_OUT_OF_RANGE = 103,
+    // A text cannot be read as a quantity.
+    FW_UNREADABLE = 104,
+    // A bare number where a unit is needed.
+    FW_UNIT_MISSING = 105,
+    // A unit is not known.
+    FW_UNKNOWN_UNIT = 106,
+    // A unit measures something else.
+    FW_WRONG_DIMENSION = 107,
+    // A value stands on another basis (gauge for absolute, gross for net).
+    FW_WRONG_BASIS = 108,
+    // A name is not known.
+    FW_UNKNOWN_NAME = 109,
+    // A setting, or a text record, has a value that is not offered or has the wrong form.
+    FW_BAD_SETTING = 110,
+    // The values are impossible together: a rule of the calculation refused them.
+    FW_REFUSED = 111,
+    // No answer exists.
+    FW_NO_SOLUTION = 112,
+    // Refused for a reason that this version of the interface has no number for; see the message.
+    FW_OTHER_REFUSAL = 199,
+} fw_status;
+
+// A calculation with its settings fixed: a fuel, a tube, a circuit. It is never changed after it is
+// made, so any number of threads may use one at once.
+typedef struct fw_context fw_context;
+
+// What is to be known about a result that stands. Both are zero if nothing is.
+// fw_notices_json() puts them into words.
+typedef struct {
+    // Bit i: input field i lies outside its usual range.
+    uint64_t unusual;
+    // Bit i: rule i of the calculation, in the order of the catalogue, deserves a notice.
+    uint64_t raised;
+} fw_notices;
+
+// One input of a batch.
+typedef struct {
+    // The value of the first row, SI.
+    const double *values;
+    // Bytes from one row to the next; 0 takes the first value for every row.
+    size_t stride;
+} fw_column;
+
+// One output of a batch.
+typedef struct {
+    // Where the value of the first row goes, SI.
+    double *values;
+    // Bytes from one row to the next.
+    size_t stride;
+} fw_column_out;
+
+// Temperature, SI.
+typedef double fw_kelvin;
+
+// Pressure (absolute), SI.
+typedef double fw_pascal_absolute;
+
+// What goes into fw_fuel_properties.
+typedef struct {
+    // Temperature at which the fuel is taken to burn; allowed 273.15 to 298.15 (0 °C to 25 °C); default
+    // 288.15 (15 °C).
+    fw_kelvin combustion_temperature;
+    // Temperature at which the volume of a gas is taken; allowed 273.15 to 293.15 (0 °C to 20 °C); default
+    // 288.15 (15 °C).
+    fw_kelvin metering_temperature;
+    // Absolute pressure at which the volume of a gas is taken; allowed 60000 to 120000 (60 kPa to 120
+    // kPa); usually 90000 to 110000 (90 kPa to 110 kPa); default 101325 (101.325 kPa).
+    fw_pascal_absolute metering_pressure;
+} fw_fuel_properties_input;
+
+// Molar mass, SI.
+typedef double fw_kilogram_per_mole;
+
+// Ratio, SI.
+typedef double fw_ratio;
+
+// Density, SI.
+typedef double fw_kilogram_per_cubic_metre;
+
+// Energy per volume (gross), SI.
+typedef double fw_joule_per_cubic_metre_gross;
+
+// Energy per volume (net), SI.
+typedef double fw_joule_per_cubic_metre_net;
+
+// Molar energy (gross), SI.
+typedef double fw_joule_per_mole_gross;
+
+// Molar energy (net), SI.
+typedef double fw_joule_per_mole_net;
+
+// Energy per mass (gross), SI.
+typedef double fw_joule_per_kilogram_gross;
+
+// Energy per mass (net), SI.
+typedef double fw_joule_per_kilogram_net;
+
+// What comes out of fw_fuel_properties.
+typedef struct {
+    // Molar mass; NaN means: not a gas.
+    fw_kilogram_per_mole molar_mass;
+    // Compression factor at metering conditions; NaN means: not a gas.
+    fw_ratio compression_factor;
+    // Density at metering conditions; NaN means: not a gas.
+    fw_kilogram_per_cubic_metre density;
+    // Density the gas would have at metering conditions if it were ideal; NaN means: not a gas.
+    fw_kilogram_per_cubic_metre ideal_density;
+    // Density over that of dry air, both real and at metering conditions; NaN means: not a gas.
+    fw_ratio relative_density;
+    // Molar mass over that of dry air: relative density of ideal gases; NaN means: not a gas.
+    fw_ratio ideal_relative_density;
+    // Gross calorific value per volume; NaN means: not a gas.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Net calorific value per volume; NaN means: not a gas.
+    fw_joule_per_cubic_metre_net net_calorific_value;
+    // Gross Wobbe index; NaN means: not a gas.
+    fw_joule_per_cubic_metre_gross gross_wobbe_index;
+    // Net Wobbe index; NaN means: not a gas.
+    fw_joule_per_cubic_metre_net net_wobbe_index;
+    // Gross calorific value per amount of substance; NaN means: not a gas.
+    fw_joule_per_mole_gross gross_molar_calorific_value;
+    // Net calorific value per amount of substance; NaN means: not a gas.
+    fw_joule_per_mole_net net_molar_calorific_value;
+    // Gross calorific value per mass.
+    fw_joule_per_kilogram_gross gross_mass_calorific_value;
+    // Net calorific value per mass.
+    fw_joule_per_kilogram_net net_mass_calorific_value;
+    // Gross calorific value over net; NaN means: the gas gives no heat.
+    fw_ratio gross_over_net;
+} fw_fuel_properties_output;
+
+// What goes into fw_gas_properties.
+typedef struct {
+    // Mole fraction of methane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio methane;
+    // Mole fraction of ethane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio ethane;
+    // Mole fraction of propane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio propane;
+    // Mole fraction of n-butane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio n_butane;
+    // Mole fraction of isobutane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio isobutane;
+    // Mole fraction of n-pentane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio n_pentane;
+    // Mole fraction of isopentane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio isopentane;
+    // Mole fraction of neopentane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio neopentane;
+    // Mole fraction of n-hexane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio n_hexane;
+    // Mole fraction of n-heptane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio n_heptane;
+    // Mole fraction of n-octane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio n_octane;
+    // Mole fraction of n-nonane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio n_nonane;
+    // Mole fraction of n-decane; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio n_decane;
+    // Mole fraction of ethene; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio ethene;
+    // Mole fraction of propene; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio propene;
+    // Mole fraction of hydrogen; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio hydrogen;
+    // Mole fraction of carbon monoxide; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio carbon_monoxide;
+    // Mole fraction of nitrogen; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio nitrogen;
+    // Mole fraction of carbon dioxide; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio carbon_dioxide;
+    // Mole fraction of oxygen; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio oxygen;
+    // Mole fraction of helium; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio helium;
+    // Mole fraction of argon; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio argon;
+    // Mole fraction of water; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio water;
+    // Mole fraction of hydrogen sulphide; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio hydrogen_sulphide;
+} fw_gas_properties_input;
+
+// What comes out of fw_gas_properties.
+typedef struct {
+    // Molar mass; NaN means: not a gas.
+    fw_kilogram_per_mole molar_mass;
+    // Compression factor at metering conditions; NaN means: not a gas.
+    fw_ratio compression_factor;
+    // Density at metering conditions; NaN means: not a gas.
+    fw_kilogram_per_cubic_metre density;
+    // Density the gas would have at metering conditions if it were ideal; NaN means: not a gas.
+    fw_kilogram_per_cubic_metre ideal_density;
+    // Density over that of dry air, both real and at metering conditions; NaN means: not a gas.
+    fw_ratio relative_density;
+    // Molar mass over that of dry air: relative density of ideal gases; NaN means: not a gas.
+    fw_ratio ideal_relative_density;
+    // Gross calorific value per volume; NaN means: not a gas.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Net calorific value per volume; NaN means: not a gas.
+    fw_joule_per_cubic_metre_net net_calorific_value;
+    // Gross Wobbe index; NaN means: not a gas.
+    fw_joule_per_cubic_metre_gross gross_wobbe_index;
+    // Net Wobbe index; NaN means: not a gas.
+    fw_joule_per_cubic_metre_net net_wobbe_index;
+    // Gross calorific value per amount of substance; NaN means: not a gas.
+    fw_joule_per_mole_gross gross_molar_calorific_value;
+    // Net calorific value per amount of substance; NaN means: not a gas.
+    fw_joule_per_mole_net net_molar_calorific_value;
+    // Gross calorific value per mass.
+    fw_joule_per_kilogram_gross gross_mass_calorific_value;
+    // Net calorific value per mass.
+    fw_joule_per_kilogram_net net_mass_calorific_value;
+    // Gross calorific value over net; NaN means: the gas gives no heat.
+    fw_ratio gross_over_net;
+} fw_gas_properties_output;
+
+// Length, SI.
+typedef double fw_metre;
+
+// What goes into fw_atmospheric_pressure.
+typedef struct {
+    // Height above mean sea level; allowed -500 to 5000; usually -5 to 2500.
+    fw_metre altitude;
+} fw_atmospheric_pressure_input;
+
+// Pressure, SI.
+typedef double fw_pascal;
+
+// What comes out of fw_atmospheric_pressure.
+typedef struct {
+    // Pressure of the standard atmosphere.
+    fw_pascal_absolute standard_pressure;
+    // What UK billing law of 1996 deducts from 1013.25 mbar, in proportion to the altitude; NaN means: the
+    // table begins at sea level.
+    fw_pascal uk_deduction;
+    // The deduction of the band of 2.5 m in which the altitude lies; NaN means: the table begins at sea
+    // level.
+    fw_pascal uk_band_deduction;
+    // 1013.25 mbar less the deduction in proportion; NaN means: the table begins at sea level.
+    fw_pascal_absolute uk_pressure;
+} fw_atmospheric_pressure_output;
+
+// Volume (at the meter), SI.
+typedef double fw_cubic_metre_at_the_meter;
+
+// Time, SI.
+typedef double fw_second;
+
+// Pressure (gauge), SI.
+typedef double fw_pascal_gauge;
+
+// Power (gross), SI.
+typedef double fw_watt_gross;
+
+// Power (net), SI.
+typedef double fw_watt_net;
+
+// What goes into fw_gas_rate.
+typedef struct {
+    // Volume that passed, as the meter shows it; allowed 1e-5 to 1000; usually 0.005 to 5; NaN means: not
+    // read as such.
+    fw_cubic_metre_at_the_meter volume;
+    // Volume of one revolution of the test dial; allowed 1e-5 to 10; usually 0.005 to 0.3; NaN means: no
+    // test dial used.
+    fw_cubic_metre_at_the_meter dial_volume;
+    // Revolutions of the test dial; allowed 0.01 to 1000; usually 0.5 to 20; NaN means: no test dial used.
+    fw_ratio revolutions;
+    // Index at the start, in the unit of the setting `index_unit`; allowed 0 to 1e9; NaN means: index not
+    // read.
+    fw_ratio index_start;
+    // Index at the end, in the unit of the setting `index_unit`; allowed 0 to 1e9; NaN means: index not
+    // read.
+    fw_ratio index_end;
+    // Duration of the test; allowed 1 to 3600; usually 20 to 1200.
+    fw_second time;
+    // Error of the meter: shown volume less true volume, over true volume; allowed -0.2 to 0.2 (-20 % to
+    // 20 %); usually -0.03 to 0.03 (-3 % to 3 %); default 0 (0 %).
+    fw_ratio meter_error;
+    // Gauge pressure of the gas in the meter; allowed 0 to 200000 (0 mbar to 2000 mbar); usually 500 to
+    // 7500 (5 mbar to 75 mbar); NaN means: not measured.
+    fw_pascal_gauge gas_pressure;
+    // Temperature of the gas in the meter; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 268.15 to
+    // 298.15 (-5 °C to 25 °C); NaN means: not measured.
+    fw_kelvin gas_temperature;
+    // Atmospheric pressure; allowed 60000 to 110000 (600 mbar to 1100 mbar); usually 95000 to 104000 (950
+    // mbar to 1040 mbar); NaN means: not measured.
+    fw_pascal_absolute barometric_pressure;
+    // Height above sea level, to stand in for a barometer; allowed -500 to 4000; usually -5 to 2500; NaN
+    // means: not stated.
+    fw_metre altitude;
+    // Compression factor of the gas at reference conditions over that in the meter; allowed 0.9 to 1.1;
+    // usually 0.99 to 1.01; default 1.
+    fw_ratio compression_ratio;
+    // Gross calorific value at the reference conditions; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³);
+    // usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Net calorific value at the reference conditions; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³);
+    // usually 1e7 to 1.3e8 (10 MJ/m³ to 130 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_net net_calorific_value;
+    // Heat input of the appliance plate, where it is on the gross basis; allowed 10 to 1e8 (0.01 kW to
+    // 100000 kW); usually 1000 to 1000000 (1 kW to 1000 kW); NaN means: no plate on this basis.
+    fw_watt_gross plate_heat_input_gross;
+    // Heat input of the appliance plate, where it is on the net basis; allowed 10 to 1e8 (0.01 kW to
+    // 100000 kW); usually 1000 to 1000000 (1 kW to 1000 kW); NaN means: no plate on this basis.
+    fw_watt_net plate_heat_input_net;
+} fw_gas_rate_input;
+
+// Volume flow (at the meter), SI.
+typedef double fw_cubic_metre_per_second_at_the_meter;
+
+// Volume flow (at reference conditions), SI.
+typedef double fw_cubic_metre_per_second_at_reference_conditions;
+
+// What comes out of fw_gas_rate.
+typedef struct {
+    // Volume that passed, with the meter's error taken out.
+    fw_cubic_metre_at_the_meter volume;
+    // Volume flow as it passes the meter.
+    fw_cubic_metre_per_second_at_the_meter gas_rate;
+    // Atmospheric pressure taken; NaN means: neither measured nor stated by altitude.
+    fw_pascal_absolute atmospheric_pressure;
+    // Reference volume over volume in the meter (state number); NaN means: gas conditions not measured.
+    fw_ratio conversion_factor;
+    // Volume flow at reference conditions; NaN means: gas conditions not measured.
+    fw_cubic_metre_per_second_at_reference_conditions reference_gas_rate;
+    // Heat input on the gross basis, converted to reference conditions; NaN means: gas conditions or gross
+    // calorific value not known.
+    fw_watt_gross heat_input_gross;
+    // Heat input on the net basis, converted to reference conditions; NaN means: gas conditions or net
+    // calorific value not known.
+    fw_watt_net heat_input_net;
+    // Gross heat input as if the gas in the meter were at reference conditions; NaN means: gross calorific
+    // value not known.
+    fw_watt_gross uncorrected_heat_input_gross;
+    // Net heat input as if the gas in the meter were at reference conditions; NaN means: net calorific
+    // value not known.
+    fw_watt_net uncorrected_heat_input_net;
+    // What the uncorrected heat input is off the converted one; NaN means: gas conditions not measured.
+    fw_ratio uncorrected_error;
+    // Gross calorific value over net; NaN means: gross or net calorific value not known.
+    fw_ratio gross_over_net;
+    // Gross heat input over that of the plate; uncorrected where the gas conditions are not known; NaN
+    // means: no plate value or calorific value on the gross basis.
+    fw_ratio share_of_plate_gross;
+    // Net heat input over that of the plate; uncorrected where the gas conditions are not known; NaN
+    // means: no plate value or calorific value on the net basis.
+    fw_ratio share_of_plate_net;
+} fw_gas_rate_output;
+
+// Volume, SI.
+typedef double fw_cubic_metre;
+
+// Temperature difference, SI.
+typedef double fw_kelvin_difference;
+
+// What goes into fw_gas_rate_uncertainty.
+typedef struct {
+    // Volume that passed; allowed 1e-5 to 1000; usually 0.005 to 5.
+    fw_cubic_metre_at_the_meter volume;
+    // Smallest step of the index or dial, which is read at the start and at the end; allowed 0 to 10;
+    // usually 0.0001 to 0.01.
+    fw_cubic_metre meter_resolution;
+    // Duration of the test; allowed 1 to 3600; usually 20 to 1200.
+    fw_second time;
+    // Uncertainty of each press of the stopwatch; allowed 0 to 10; usually 0.05 to 0.5; default 0.15.
+    fw_second reaction_time_uncertainty;
+    // Maximum permissible error of the meter, as a half-width; allowed 0 to 0.2 (0 % to 20 %); usually
+    // 0.005 to 0.04 (0.5 % to 4 %).
+    fw_ratio maximum_permissible_error;
+    // Gross calorific value at the reference conditions; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³);
+    // usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³).
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Uncertainty of the gross calorific value; allowed 0 to 5e7 (0 MJ/m³ to 50 MJ/m³); usually 0 to
+    // 2000000 (0 MJ/m³ to 2 MJ/m³); default 0 (0 MJ/m³).
+    fw_joule_per_cubic_metre_gross calorific_value_uncertainty;
+    // Gauge pressure of the gas in the meter; allowed 0 to 200000 (0 mbar to 2000 mbar); usually 500 to
+    // 7500 (5 mbar to 75 mbar); NaN means: not measured.
+    fw_pascal_gauge gas_pressure;
+    // Uncertainty of the gas pressure; allowed 0 to 10000 (0 mbar to 100 mbar); usually 0 to 500 (0 mbar
+    // to 5 mbar); default 0 (0 mbar).
+    fw_pascal gas_pressure_uncertainty;
+    // Atmospheric pressure; allowed 60000 to 110000 (600 mbar to 1100 mbar); usually 95000 to 104000 (950
+    // mbar to 1040 mbar); NaN means: not measured.
+    fw_pascal_absolute barometric_pressure;
+    // Uncertainty of the atmospheric pressure; allowed 0 to 20000 (0 mbar to 200 mbar); usually 0 to 3000
+    // (0 mbar to 30 mbar); default 0 (0 mbar).
+    fw_pascal barometric_pressure_uncertainty;
+    // Temperature of the gas in the meter; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 268.15 to
+    // 298.15 (-5 °C to 25 °C); NaN means: not measured.
+    fw_kelvin gas_temperature;
+    // Uncertainty of the gas temperature; allowed 0 to 30; usually 0 to 10; default 0.
+    fw_kelvin_difference gas_temperature_uncertainty;
+} fw_gas_rate_uncertainty_input;
+
+// Power, SI.
+typedef double fw_watt;
+
+// What comes out of fw_gas_rate_uncertainty.
+typedef struct {
+    // Heat input on the gross basis, uncorrected where the gas conditions were not measured.
+    fw_watt_gross heat_input_gross;
+    // Its standard uncertainty.
+    fw_watt standard_uncertainty;
+    // Its expanded uncertainty, k = 2.
+    fw_watt expanded_uncertainty;
+    // Standard uncertainty as a share of the heat input.
+    fw_ratio relative_uncertainty;
+    // The same without pressure and temperature of the gas: that of an uncorrected rate, which has an
+    // error besides.
+    fw_ratio uncorrected_relative_uncertainty;
+    // Share of the meter's resolution in the squared uncertainty; NaN means: no uncertainty at all.
+    fw_ratio share_of_resolution;
+    // Share of the stopwatch; NaN means: no uncertainty at all.
+    fw_ratio share_of_timing;
+    // Share of the meter's permissible error; NaN means: no uncertainty at all.
+    fw_ratio share_of_meter;
+    // Share of the calorific value; NaN means: no uncertainty at all.
+    fw_ratio share_of_calorific_value;
+    // Share of gas and atmospheric pressure; NaN means: no uncertainty at all.
+    fw_ratio share_of_pressure;
+    // Share of the gas temperature; NaN means: no uncertainty at all.
+    fw_ratio share_of_temperature;
+} fw_gas_rate_uncertainty_output;
+
+// What goes into fw_gas_rate_test_time.
+typedef struct {
+    // Gas rate expected, as it passes the meter; allowed 2.777778e-7 to 27.77778 (0.001 m³/h to 100000
+    // m³/h); usually 1.388889e-5 to 0.02777778 (0.05 m³/h to 100 m³/h); NaN means: to be found from the
+    // heat input.
+    fw_cubic_metre_per_second_at_the_meter gas_rate;
+    // Heat input expected; allowed 10 to 1e9 (0.01 kW to 1000000 kW); usually 500 to 1000000 (0.5 kW to
+    // 1000 kW); NaN means: not stated.
+    fw_watt_gross heat_input_gross;
+    // Gross calorific value at the reference conditions; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³);
+    // usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Reference volume over volume in the meter; allowed 0.1 to 10; usually 0.7 to 1.2; default 1.
+    fw_ratio conversion_factor;
+    // Volume that is to pass; allowed 1e-5 to 1000; usually 0.005 to 5; NaN means: not stated.
+    fw_cubic_metre_at_the_meter volume;
+    // Smallest step of the index or dial, which is read at the start and at the end; allowed 0 to 10;
+    // usually 0.0001 to 0.01; NaN means: not stated.
+    fw_cubic_metre meter_resolution;
+    // Standard uncertainty of each press of the stopwatch; allowed 0 to 10; usually 0.05 to 0.5; default
+    // 0.15.
+    fw_second reaction_time_uncertainty;
+    // Standard uncertainty wanted from reading and timing together, as a share of the rate; allowed 0.0001
+    // to 0.5 (0.01 % to 50 %); usually 0.002 to 0.05 (0.2 % to 5 %); NaN means: not stated.
+    fw_ratio wanted_uncertainty;
+} fw_gas_rate_test_time_input;
+
+// What comes out of fw_gas_rate_test_time.
+typedef struct {
+    // Gas rate taken.
+    fw_cubic_metre_per_second_at_the_meter gas_rate;
+    // Time in which the volume passes; NaN means: no volume stated.
+    fw_second time_for_volume;
+    // Time from which reading and timing are as certain as wanted; NaN means: no resolution or wanted
+    // uncertainty stated.
+    fw_second time_for_uncertainty;
+    // Volume that passes in that time; NaN means: no resolution or wanted uncertainty stated.
+    fw_cubic_metre_at_the_meter volume_for_uncertainty;
+} fw_gas_rate_test_time_output;
+
+// What goes into fw_gas_energy.
+typedef struct {
+    // Volume the meter counted; allowed 0 to 1e7.
+    fw_cubic_metre_at_the_meter volume;
+    // Reference volume over metered volume; 1 if the meter already converts; allowed 0.1 to 10; usually
+    // 0.7 to 1.2.
+    fw_ratio conversion_factor;
+    // Gross calorific value at the reference conditions of the conversion; allowed 1000000 to 2e8 (1 MJ/m³
+    // to 200 MJ/m³); usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³).
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+} fw_gas_energy_input;
+
+// Volume (at reference conditions), SI.
+typedef double fw_cubic_metre_at_reference_conditions;
+
+// Energy, SI.
+typedef double fw_joule;
+
+// What comes out of fw_gas_energy.
+typedef struct {
+    // Volume at reference conditions.
+    fw_cubic_metre_at_reference_conditions reference_volume;
+    // Energy on the gross basis.
+    fw_joule energy_gross;
+} fw_gas_energy_output;
+
+// What goes into fw_metering_reference_change.
+typedef struct {
+    // Gross calorific value as stated; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); usually 1e7 to 1.4e8
+    // (10 MJ/m³ to 140 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Net calorific value as stated; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); usually 1e7 to 1.3e8
+    // (10 MJ/m³ to 130 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_net net_calorific_value;
+    // Metering temperature of the stated value; allowed 253.15 to 323.15 (-20 °C to 50 °C); usually 273.15
+    // to 298.15 (0 °C to 25 °C).
+    fw_kelvin stated_temperature;
+    // Metering pressure of the stated value; allowed 60000 to 120000 (600 mbar to 1200 mbar); usually
+    // 98000 to 103000 (980 mbar to 1030 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute stated_pressure;
+    // Metering temperature wanted; allowed 253.15 to 323.15 (-20 °C to 50 °C); usually 273.15 to 298.15 (0
+    // °C to 25 °C).
+    fw_kelvin wanted_temperature;
+    // Metering pressure wanted; allowed 60000 to 120000 (600 mbar to 1200 mbar); usually 98000 to 103000
+    // (980 mbar to 1030 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute wanted_pressure;
+    // Compression factor at the stated over that at the wanted conditions; allowed 0.9 to 1.1; usually
+    // 0.99 to 1.01; default 1.
+    fw_ratio compression_ratio;
+} fw_metering_reference_change_input;
+
+// What comes out of fw_metering_reference_change.
+typedef struct {
+    // Volume of the same gas at the stated over that at the wanted conditions.
+    fw_ratio volume_ratio;
+    // Gross calorific value; NaN means: not stated.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Net calorific value; NaN means: not stated.
+    fw_joule_per_cubic_metre_net net_calorific_value;
+} fw_metering_reference_change_output;
+
+// What goes into fw_wobbe_index.
+typedef struct {
+    // Gross calorific value; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); usually 1e7 to 1.4e8 (10 MJ/m³
+    // to 140 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Net calorific value; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); usually 1e7 to 1.3e8 (10 MJ/m³
+    // to 130 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_net net_calorific_value;
+    // Density of the gas over that of dry air; allowed 0.05 to 5; usually 0.06 to 2.2.
+    fw_ratio relative_density;
+} fw_wobbe_index_input;
+
+// What comes out of fw_wobbe_index.
+typedef struct {
+    // Gross Wobbe index; NaN means: no gross calorific value stated.
+    fw_joule_per_cubic_metre_gross gross_wobbe_index;
+    // Net Wobbe index; NaN means: no net calorific value stated.
+    fw_joule_per_cubic_metre_net net_wobbe_index;
+    // Gross calorific value over net; NaN means: gross or net not stated.
+    fw_ratio gross_over_net;
+} fw_wobbe_index_output;
+
+// What goes into fw_liquid_water.
+typedef struct {
+    // Temperature of the water; allowed 273.15 to 623.15 (0 °C to 350 °C); usually 273.15 to 383.15 (0 °C
+    // to 110 °C).
+    fw_kelvin temperature;
+    // Absolute pressure of the water; allowed 600 to 1e8 (0.006 bar to 1000 bar); usually 50000 to 1100000
+    // (0.5 bar to 11 bar); default 200000 (2 bar).
+    fw_pascal_absolute pressure;
+} fw_liquid_water_input;
+
+// Specific heat capacity, SI.
+typedef double fw_joule_per_kilogram_kelvin;
+
+// Energy per mass, SI.
+typedef double fw_joule_per_kilogram;
+
+// Dynamic viscosity, SI.
+typedef double fw_pascal_second;
+
+// Thermal conductivity, SI.
+typedef double fw_watt_per_metre_kelvin;
+
+// Coefficient per kelvin, SI.
+typedef double fw_per_kelvin;
+
+// What comes out of fw_liquid_water.
+typedef struct {
+    // Density.
+    fw_kilogram_per_cubic_metre density;
+    // Specific heat capacity at constant pressure.
+    fw_joule_per_kilogram_kelvin specific_heat_capacity;
+    // Specific enthalpy, zero near 0 °C.
+    fw_joule_per_kilogram specific_enthalpy;
+    // Dynamic viscosity.
+    fw_pascal_second dynamic_viscosity;
+    // Thermal conductivity.
+    fw_watt_per_metre_kelvin thermal_conductivity;
+    // Volumetric expansion coefficient at constant pressure; negative below about 4 °C.
+    fw_per_kelvin expansion_coefficient;
+    // Prandtl number.
+    fw_ratio prandtl_number;
+    // Pressure at which water of this temperature boils.
+    fw_pascal_absolute saturation_pressure;
+} fw_liquid_water_output;
+
+// Mass, SI.
+typedef double fw_kilogram;
+
+// Thermal conductance, SI.
+typedef double fw_watt_per_kelvin;
+
+// Mass flow, SI.
+typedef double fw_kilogram_per_second;
+
+// Heat capacity per length, SI.
+typedef double fw_joule_per_metre_kelvin;
+
+// Heat loss per length and kelvin, SI.
+typedef double fw_watt_per_metre_kelvin_of_length;
+
+// Heat capacity, SI.
+typedef double fw_joule_per_kelvin;
+
+// What goes into fw_cool_down.
+typedef struct {
+    // Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    fw_kilogram metal_mass;
+    // Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    // allowed 100 to 2000; usually 380 to 950; default 500.
+    fw_joule_per_kilogram_kelvin metal_specific_heat_capacity;
+    // Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    fw_cubic_metre water_content;
+    // Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    // default 980.
+    fw_kilogram_per_cubic_metre water_density;
+    // Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    // 2000 to 4500; usually 3000 to 4250; default 4185.
+    fw_joule_per_kilogram_kelvin water_specific_heat_capacity;
+    // Conductance of the film between metal and water, where the two are to have temperatures of their
+    // own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    fw_watt_per_kelvin film_conductance;
+    // Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    // 60.
+    fw_watt_per_kelvin casing_loss;
+    // Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    fw_watt standing_heat;
+    // Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    fw_kilogram_per_second pump_flow;
+    // Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    // allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    fw_pascal pump_shut_off_pressure;
+    // Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    // resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    // given.
+    fw_pascal pressure_drop;
+    // Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre flow_length;
+    // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre return_length;
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    fw_joule_per_metre_kelvin pipe_heat_capacity;
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    // 1000000; usually 0 to 40000; default 0.
+    fw_watt emitter_output;
+    // Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    // default 1.3.
+    fw_ratio emitter_exponent;
+    // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    // means: no emitter.
+    fw_joule_per_kelvin emitter_heat_capacity;
+    // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    // (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    fw_joule_per_kelvin room_heat_capacity;
+    // Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin room_loss;
+    // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    // °C).
+    fw_kelvin outside_temperature;
+    // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    // 383.15 (5 °C to 110 °C).
+    fw_kelvin block_temperature;
+    // Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    // means: as the block.
+    fw_kelvin circuit_temperature;
+    // Temperature to be reached at the point watched; allowed 243.15 to 423.15 (-30 °C to 150 °C); usually
+    // 293.15 to 368.15 (20 °C to 95 °C).
+    fw_kelvin target_temperature;
+} fw_cool_down_input;
+
+// What comes out of fw_cool_down.
+typedef struct {
+    // Time until the target is reached; NaN means: never.
+    fw_second time;
+    // Temperature of the water coming back to the block at that moment; NaN means: no flow, or never.
+    fw_kelvin return_temperature;
+    // Heat that block, pipes and emitters have released by then; NaN means: never.
+    fw_joule heat_released;
+    // Heat given off by the casing; NaN means: never.
+    fw_joule casing_heat;
+    // Heat given off by the pipes of all circuits; NaN means: never.
+    fw_joule pipe_heat;
+    // Heat given off by the emitters of all circuits; NaN means: never.
+    fw_joule emitter_heat;
+    // Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    fw_joule heat_left;
+    // Temperature at the point watched after an endless time; NaN means: none: heat is put in and none is
+    // lost.
+    fw_kelvin steady_temperature;
+    // Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    fw_ratio imbalance;
+    // Time until the target is reached with the circuits in their second state; NaN means: no circuit
+    // changes over, or never.
+    fw_second time_after;
+    // Heat given off by the emitters by then; NaN means: no circuit changes over, or never.
+    fw_joule emitter_heat_after;
+    // Temperature after an endless time in that state; NaN means: no circuit changes over, or none.
+    fw_kelvin steady_temperature_after;
+} fw_cool_down_output;
+
+// What goes into fw_installation_volume.
+typedef struct {
+    // Volume of gas in the meter; from its maker or the local procedure; allowed 0 to 10 (0 L to 10000 L);
+    // default 0 (0 L).
+    fw_cubic_metre meter_volume;
+    // Share of the pipe volume to add for fittings; from the local procedure; allowed 0 to 1 (0 % to 100
+    // %); default 0 (0 %).
+    fw_ratio fittings_allowance;
+    // Volume of vessels and appliances under test; allowed 0 to 10 (0 L to 10000 L); default 0 (0 L).
+    fw_cubic_metre other_volume;
+} fw_installation_volume_input;
+
+// What comes out of fw_installation_volume.
+typedef struct {
+    // Volume of the pipes.
+    fw_cubic_metre pipe_volume;
+    // Allowance for fittings.
+    fw_cubic_metre fittings_volume;
+    // Volume in all.
+    fw_cubic_metre installation_volume;
+} fw_installation_volume_output;
+
+// What goes into fw_tightness_test.
+typedef struct {
+    // Volume of gas under test: pipes, fittings and meter; allowed 1e-6 to 100 (0.001 L to 100000 L);
+    // usually 0.0005 to 1 (0.5 L to 1000 L).
+    fw_cubic_metre installation_volume;
+    // Gauge pressure at the start of the test; allowed 10 to 1000000 (0.1 mbar to 10000 mbar); usually 500
+    // to 20000 (5 mbar to 200 mbar).
+    fw_pascal_gauge test_pressure;
+    // Fall of the gauge reading over the test; negative where it rose; allowed -100000 to 1000000 (-1000
+    // mbar to 10000 mbar); usually -0.1 to 2000 (-0.001 mbar to 20 mbar).
+    fw_pascal pressure_drop;
+    // Duration of the test, after the gas has settled; allowed 1 to 864000; usually 60 to 7200.
+    fw_second test_duration;
+    // Barometric pressure at the start; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    // 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Temperature of the gas at the start; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 263.15 to
+    // 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Rise of the gas temperature over the test; allowed -20 to 20; usually -2 to 2; default 0.
+    fw_kelvin_difference temperature_rise;
+    // Rise of the barometer over the test; allowed -5000 to 5000 (-50 mbar to 50 mbar); usually -200 to
+    // 200 (-2 mbar to 2 mbar); default 0 (0 mbar).
+    fw_pascal barometer_rise;
+    // Smallest movement of the gauge that can be read; allowed 0.0001 to 10000 (1e-6 mbar to 100 mbar);
+    // usually 0.1 to 100 (0.001 mbar to 1 mbar); NaN means: not stated.
+    fw_pascal readable_movement;
+    // Bore of the limbs of a liquid gauge, whose moving column takes up volume; allowed 0.0005 to 0.05
+    // (0.5 mm to 50 mm); NaN means: no liquid gauge.
+    fw_metre gauge_bore;
+    // Gross calorific value of the gas at the reference conditions below; allowed 1000000 to 2e8 (1 MJ/m³
+    // to 200 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_gross calorific_value_gross;
+    // Reference temperature to which the leak is stated; allowed 273.15 to 298.15 (0 °C to 25 °C); default
+    // 288.15 (15 °C).
+    fw_kelvin reference_temperature;
+    // Reference pressure to which the leak is stated; allowed 90000 to 110000 (900 mbar to 1100 mbar);
+    // default 101325 (1013.25 mbar).
+    fw_pascal_absolute reference_pressure;
+} fw_tightness_test_input;
+
+// Amount of substance, SI.
+typedef double fw_mole;
+
+// Rate, SI.
+typedef double fw_per_second;
+
+// Pressure per temperature difference, SI.
+typedef double fw_pascal_per_kelvin;
+
+// What comes out of fw_tightness_test.
+typedef struct {
+    // Amount of gas lost, with all corrections; negative where gas came in.
+    fw_mole amount_lost;
+    // Leak at reference conditions, with all corrections, as the mean over the test.
+    fw_cubic_metre_per_second_at_reference_conditions leak_rate;
+    // Leak at reference conditions from the bare reading, temperature and barometer taken as steady.
+    fw_cubic_metre_per_second_at_reference_conditions leak_rate_uncorrected;
+    // Leak as it flows at the pressure and temperature in the installation.
+    fw_cubic_metre_per_second_at_the_meter leak_rate_in_pipe;
+    // Leak at the start of the test, if it goes with the gauge pressure; NaN means: the gauge fell to
+    // zero.
+    fw_cubic_metre_per_second_at_reference_conditions leak_rate_at_start;
+    // Rate at which the gauge pressure dies away, if the leak goes with it; NaN means: the gauge fell to
+    // zero.
+    fw_per_second decay_rate;
+    // Heat that leaks away; NaN means: no calorific value stated.
+    fw_watt heat_lost_gross;
+    // Change of the gauge reading that the temperature alone would make.
+    fw_pascal temperature_effect;
+    // Change of the gauge reading for each kelvin.
+    fw_pascal_per_kelvin temperature_sensitivity;
+    // Change of the gauge reading that the barometer alone would make.
+    fw_pascal barometer_effect;
+    // Volume by which the liquid of the gauge moved in; NaN means: no liquid gauge.
+    fw_cubic_metre gauge_volume;
+    // Drop that the moving liquid has hidden; NaN means: no liquid gauge.
+    fw_pascal gauge_effect;
+    // True loss over loss as read, for the moving liquid alone; NaN means: no liquid gauge, or no drop.
+    fw_ratio gauge_factor;
+    // Least leak that this gauge would have shown in this test; NaN means: no readable movement stated.
+    fw_cubic_metre_per_second_at_reference_conditions smallest_detectable_leak;
+} fw_tightness_test_output;
+
+// What goes into fw_tightness_plan.
+typedef struct {
+    // Volume of gas under test: pipes, fittings and meter; allowed 1e-6 to 100 (0.001 L to 100000 L);
+    // usually 0.0005 to 1 (0.5 L to 1000 L).
+    fw_cubic_metre installation_volume;
+    // Smallest movement of the gauge that can be read; allowed 0.0001 to 10000 (1e-6 mbar to 100 mbar);
+    // usually 0.1 to 100 (0.001 mbar to 1 mbar).
+    fw_pascal readable_movement;
+    // Duration intended; allowed 1 to 864000; usually 60 to 7200; NaN means: not stated.
+    fw_second test_duration;
+    // Leak that must not go unseen, at reference conditions; set by the local procedure; allowed
+    // 2.777778e-13 to 0.2777778 (1e-6 L/h to 1000000 L/h); NaN means: not stated.
+    fw_cubic_metre_per_second_at_reference_conditions leak_limit;
+    // Change of gas temperature to be feared during the test; allowed 0 to 20; usually 0 to 2; default 0.
+    fw_kelvin_difference temperature_change;
+    // Gauge pressure of the test; allowed 10 to 1000000 (0.1 mbar to 10000 mbar); usually 500 to 20000 (5
+    // mbar to 200 mbar); default 2000 (20 mbar).
+    fw_pascal_gauge test_pressure;
+    // Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    // mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Temperature of the gas; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 263.15 to 308.15 (-10 °C
+    // to 35 °C); default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Reference temperature to which leaks are stated; allowed 273.15 to 298.15 (0 °C to 25 °C); default
+    // 288.15 (15 °C).
+    fw_kelvin reference_temperature;
+    // Reference pressure to which leaks are stated; allowed 90000 to 110000 (900 mbar to 1100 mbar);
+    // default 101325 (1013.25 mbar).
+    fw_pascal_absolute reference_pressure;
+} fw_tightness_plan_input;
+
+// What comes out of fw_tightness_plan.
+typedef struct {
+    // Least leak that moves the gauge by the readable movement within the duration; NaN means: no duration
+    // stated.
+    fw_cubic_metre_per_second_at_reference_conditions smallest_detectable_leak;
+    // Time in which a leak at the limit moves the gauge by the readable movement; NaN means: no leak limit
+    // stated.
+    fw_second time_needed;
+    // Drop that a leak at the limit makes within the duration; NaN means: no leak limit or no duration
+    // stated.
+    fw_pascal drop_at_limit;
+    // Change of the gauge reading for each kelvin.
+    fw_pascal_per_kelvin temperature_sensitivity;
+    // Change of the gauge reading by the temperature change feared.
+    fw_pascal temperature_effect;
+    // Leak that the temperature change feared would feign or hide within the duration; NaN means: no
+    // duration stated.
+    fw_cubic_metre_per_second_at_reference_conditions leak_masked_by_temperature;
+} fw_tightness_plan_output;
+
+// What goes into fw_let_by.
+typedef struct {
+    // Volume of gas behind the valve: pipes, fittings and meter; allowed 1e-6 to 100 (0.001 L to 100000
+    // L); usually 0.0005 to 1 (0.5 L to 1000 L).
+    fw_cubic_metre installation_volume;
+    // Gauge pressure at the start, lower than before the valve; allowed 0 to 1000000 (0 mbar to 10000
+    // mbar); usually 200 to 1500 (2 mbar to 15 mbar).
+    fw_pascal_gauge start_pressure;
+    // Rise of the gauge reading; negative where it fell; allowed -100000 to 100000 (-1000 mbar to 1000
+    // mbar); usually -0.1 to 1000 (-0.001 mbar to 10 mbar).
+    fw_pascal pressure_rise;
+    // Duration of watching; allowed 1 to 864000; usually 30 to 3600.
+    fw_second test_duration;
+    // Smallest movement of the gauge that can be read; allowed 0.0001 to 10000 (1e-6 mbar to 100 mbar);
+    // usually 0.1 to 100 (0.001 mbar to 1 mbar); NaN means: not stated.
+    fw_pascal readable_movement;
+    // Rise of the gas temperature meanwhile; allowed -20 to 20; usually -2 to 2; default 0.
+    fw_kelvin_difference temperature_rise;
+    // Rise of the barometer meanwhile; allowed -5000 to 5000 (-50 mbar to 50 mbar); usually -200 to 200
+    // (-2 mbar to 2 mbar); default 0 (0 mbar).
+    fw_pascal barometer_rise;
+    // Barometric pressure at the start; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    // 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Temperature of the gas at the start; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 263.15 to
+    // 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Reference temperature to which the flow is stated; allowed 273.15 to 298.15 (0 °C to 25 °C); default
+    // 288.15 (15 °C).
+    fw_kelvin reference_temperature;
+    // Reference pressure to which the flow is stated; allowed 90000 to 110000 (900 mbar to 1100 mbar);
+    // default 101325 (1013.25 mbar).
+    fw_pascal_absolute reference_pressure;
+} fw_let_by_input;
+
+// What comes out of fw_let_by.
+typedef struct {
+    // Gas that the valve lets by, less any that leaked away meanwhile; at reference conditions.
+    fw_cubic_metre_per_second_at_reference_conditions let_by_rate;
+    // Rise that is left after temperature and barometer are taken out.
+    fw_pascal corrected_rise;
+    // Least flow that this gauge would have shown; NaN means: no readable movement stated.
+    fw_cubic_metre_per_second_at_reference_conditions smallest_detectable_flow;
+} fw_let_by_output;
+
+// What goes into fw_leak_scaling.
+typedef struct {
+    // Leak as measured, with the test gas; allowed 0 to 0.2777778 (0 L/h to 1000000 L/h); default
+    // 2.777778e-7 (1 L/h).
+    fw_cubic_metre_per_second_at_reference_conditions leak_rate;
+    // Gauge pressure of the test; allowed 1 to 1000000 (0.01 mbar to 10000 mbar); usually 500 to 100000 (5
+    // mbar to 1000 mbar).
+    fw_pascal_gauge test_pressure;
+    // Gauge pressure in operation; allowed 1 to 1000000 (0.01 mbar to 10000 mbar); usually 500 to 100000
+    // (5 mbar to 1000 mbar).
+    fw_pascal_gauge operating_pressure;
+    // Density over that of air of the gas tested with; 1 for air; allowed 0.05 to 5; default 1.
+    fw_ratio test_relative_density;
+    // Density over that of air of the gas in operation; allowed 0.05 to 5; default 1.
+    fw_ratio operating_relative_density;
+    // Viscosity of the gas tested with; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
+    // air.
+    fw_pascal_second test_viscosity;
+    // Viscosity of the gas in operation; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
+    // air.
+    fw_pascal_second operating_viscosity;
+    // Temperature of gas and air; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 288.15 (15 °C).
+    fw_kelvin temperature;
+} fw_leak_scaling_input;
+
+// What comes out of fw_leak_scaling.
+typedef struct {
+    // Leak if it seeps through a long fine path, where viscosity rules.
+    fw_cubic_metre_per_second_at_reference_conditions leak_rate_laminar;
+    // Leak if it blows through a short hole, where density rules.
+    fw_cubic_metre_per_second_at_reference_conditions leak_rate_orifice;
+    // Laminar leak of the operating gas over that of the test gas at one pressure.
+    fw_ratio gas_ratio_laminar;
+    // Orifice leak of the operating gas over that of the test gas at one pressure.
+    fw_ratio gas_ratio_orifice;
+    // Viscosity of air at the temperature.
+    fw_pascal_second air_viscosity;
+    // Density of air at the temperature and one standard atmosphere.
+    fw_kilogram_per_cubic_metre air_density;
+} fw_leak_scaling_output;
+
+// What goes into fw_purge.
+typedef struct {
+    // Volume to purge: pipes, fittings and meter; allowed 1e-6 to 1000 (0.001 L to 1000000 L); usually
+    // 0.0005 to 10 (0.5 L to 10000 L).
+    fw_cubic_metre installation_volume;
+    // Volume to pass for each volume purged; set by the local procedure; allowed 1 to 20; usually 1 to 5.
+    fw_ratio purge_factor;
+    // Volume of one revolution of the test dial, or of one step of the index; allowed 1e-6 to 10 (0.001 L
+    // to 10000 L); NaN means: not stated.
+    fw_cubic_metre_at_the_meter dial_volume;
+    // Flow at which the gas is passed; allowed 2.777778e-8 to 27.77778 (0.0001 m³/h to 100000 m³/h); NaN
+    // means: not stated.
+    fw_cubic_metre_per_second_at_the_meter purge_flow;
+} fw_purge_input;
+
+// What comes out of fw_purge.
+typedef struct {
+    // Volume to pass.
+    fw_cubic_metre_at_the_meter purge_volume;
+    // Revolutions of the test dial, or steps of the index; NaN means: no dial volume stated.
+    fw_ratio dial_revolutions;
+    // Time to pass it; NaN means: no flow stated.
+    fw_second purge_time;
+} fw_purge_output;
+
+// Velocity, SI.
+typedef double fw_metre_per_second;
+
+// What goes into fw_purge_velocity.
+typedef struct {
+    // Bore of the widest pipe purged; allowed 0.002 to 2 (2 mm to 2000 mm); usually 0.008 to 0.3 (8 mm to
+    // 300 mm).
+    fw_metre bore;
+    // Velocity to be kept; set by the local procedure; allowed 0.01 to 30; usually 0.3 to 3.
+    fw_metre_per_second velocity;
+    // Length of the pipe; allowed 0.01 to 10000.
+    fw_metre length;
+} fw_purge_velocity_input;
+
+// What comes out of fw_purge_velocity.
+typedef struct {
+    // Flow that gives the velocity.
+    fw_cubic_metre_per_second_at_the_meter purge_flow;
+    // Time in which the front passes the length.
+    fw_second travel_time;
+} fw_purge_velocity_output;
+
+// Volume flow, SI.
+typedef double fw_cubic_metre_per_second;
+
+// What goes into fw_pipe_heat_loss.
+typedef struct {
+    // Temperature of the water; of the pipe where its wall is 0 thick and nothing flows; allowed 273.15 to
+    // 623.15 (0 °C to 350 °C); usually 278.15 to 368.15 (5 °C to 95 °C).
+    fw_kelvin water_temperature;
+    // Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
+    fw_metre length;
+    // Flow of the water, at its own temperature; allowed 2.777778e-10 to 0.2777778 (0.001 L/h to 1000000
+    // L/h); usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h); NaN means: standing, or the film
+    // inside left out.
+    fw_cubic_metre_per_second water_flow;
+    // Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    // mm to 170 mm); NaN means: as the named tube.
+    fw_metre outside_diameter;
+    // Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    // mm); NaN means: as the named tube.
+    fw_metre wall_thickness;
+    // Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    fw_watt_per_metre_kelvin wall_conductivity;
+    // Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    // (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
+    // Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    fw_ratio emissivity;
+    // Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    // 308.15 (-15 °C to 35 °C).
+    fw_kelvin air_temperature;
+    // Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    // usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    fw_kelvin radiant_temperature;
+    // Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    fw_metre_per_second wind_speed;
+    // Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    // mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute air_pressure;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    fw_pascal_absolute water_pressure;
+} fw_pipe_heat_loss_input;
+
+// Heat flow per length, SI.
+typedef double fw_watt_per_metre;
+
+// Thermal resistance of a length, SI.
+typedef double fw_metre_kelvin_per_watt;
+
+// Heat transfer coefficient, SI.
+typedef double fw_watt_per_square_metre_kelvin;
+
+// What comes out of fw_pipe_heat_loss.
+typedef struct {
+    // Heat lost per metre of run.
+    fw_watt_per_metre heat_loss_per_length;
+    // Heat lost by the whole run.
+    fw_watt heat_loss;
+    // Temperature of the outermost surface.
+    fw_kelvin surface_temperature;
+    // Part of the loss that leaves by convection, per metre.
+    fw_watt_per_metre convection_per_length;
+    // Part of the loss that leaves by radiation, per metre.
+    fw_watt_per_metre radiation_per_length;
+    // Resistance of the film inside; 0 where it is left out.
+    fw_metre_kelvin_per_watt inside_resistance;
+    // Resistance of the pipe's wall.
+    fw_metre_kelvin_per_watt wall_resistance;
+    // Resistance of all insulation.
+    fw_metre_kelvin_per_watt insulation_resistance;
+    // Resistance from the outermost surface to the air, radiation included; NaN means: nothing flows.
+    fw_metre_kelvin_per_watt outside_resistance;
+    // Thermal conductivity of the insulation as used; NaN means: bare.
+    fw_watt_per_metre_kelvin insulation_conductivity_used;
+    // Outermost diameter.
+    fw_metre surface_diameter;
+    // Coefficient of convection outside.
+    fw_watt_per_square_metre_kelvin convection_coefficient;
+    // Coefficient of radiation outside.
+    fw_watt_per_square_metre_kelvin radiation_coefficient;
+    // Nusselt number outside: on the diameter; on the length for a vertical run.
+    fw_ratio nusselt_number;
+    // Rayleigh number outside, on the same length; Reynolds times Prandtl number in the wind.
+    fw_ratio rayleigh_number;
+    // Mass flow of the water; NaN means: no flow given.
+    fw_kilogram_per_second mass_flow;
+    // Reynolds number of the water; NaN means: no flow given.
+    fw_ratio reynolds_number;
+    // Coefficient of the film inside, on the bore; NaN means: no flow given.
+    fw_watt_per_square_metre_kelvin inside_coefficient;
+    // Expected relative accuracy of the coefficient of convection outside.
+    fw_ratio convection_scatter;
+} fw_pipe_heat_loss_output;
+
+// Area, SI.
+typedef double fw_square_metre;
+
+// What goes into fw_block_cool_down.
+typedef struct {
+    // Heat capacity of all that cools together: metal and water; allowed 1 to 1e9 (0.001 kJ/K to 1000000
+    // kJ/K); usually 1000 to 2000000 (1 kJ/K to 2000 kJ/K).
+    fw_joule_per_kelvin heat_capacity;
+    // Loss in proportion to the temperature difference: casing, insulated pipe, a circuit with a steady
+    // flow; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin loss_conductance;
+    // Loss by natural convection (or an emitter's output) at 50 K over the room; allowed 0 to 1000000;
+    // default 0.
+    fw_watt convective_loss;
+    // Exponent of that loss: 1.25 for laminar natural convection, about 1.3 for radiators; allowed 1 to 2;
+    // default 1.25.
+    fw_ratio loss_exponent;
+    // Bare area that radiates to surfaces at room temperature; allowed 0 to 1000; default 0.
+    fw_square_metre radiating_area;
+    // Emissivity of that area; allowed 0 to 1; default 0.9.
+    fw_ratio emissivity;
+    // Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; default 0.
+    fw_watt standing_heat;
+    // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Temperature at the start; allowed 243.15 to 573.15 (-30 °C to 300 °C); usually 293.15 to 383.15 (20
+    // °C to 110 °C).
+    fw_kelvin start_temperature;
+    // Temperature to be reached; allowed 243.15 to 573.15 (-30 °C to 300 °C); usually 288.15 to 373.15 (15
+    // °C to 100 °C).
+    fw_kelvin target_temperature;
+} fw_block_cool_down_input;
+
+// What comes out of fw_block_cool_down.
+typedef struct {
+    // Time until the target is reached; NaN means: never.
+    fw_second time;
+    // Heat the mass has released by then; NaN means: never.
+    fw_joule heat_released;
+    // Loss at the start.
+    fw_watt loss_at_start;
+    // Loss at the target temperature.
+    fw_watt loss_at_target;
+    // Heat capacity times temperature difference over loss, at the start; NaN means: the mass is at room
+    // temperature.
+    fw_second time_constant;
+    // Time by the exponential with that time constant: too short where the loss falls faster than the
+    // difference; NaN means: never.
+    fw_second exponential_time;
+    // Temperature after an endless time.
+    fw_kelvin steady_temperature;
+} fw_block_cool_down_output;
+
+// What goes into fw_burner_cycling.
+typedef struct {
+    // Heat capacity of all that warms and cools together: block, water, and what stays open to it; allowed
+    // 1 to 1e9 (0.001 kJ/K to 1000000 kJ/K); usually 1000 to 5000000 (1 kJ/K to 5000 kJ/K).
+    fw_joule_per_kelvin heat_capacity;
+    // Output of the burner to the water; allowed 10 to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000
+    // (1 kW to 500 kW).
+    fw_watt burner_output;
+    // Load that does not depend on the temperature; allowed 0 to 1e7 (0 kW to 10000 kW); default 0 (0 kW).
+    fw_watt load;
+    // Load in proportion to the temperature over the room; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin load_conductance;
+    // Output of the emitters at 50 K over the room; allowed 0 to 1e7 (0 kW to 10000 kW); default 0 (0 kW).
+    fw_watt emitter_output;
+    // Exponent of the emitters (EN 442); allowed 1 to 2; usually 1 to 1.5; default 1.3.
+    fw_ratio emitter_exponent;
+    // Room temperature; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to 308.15 (0 °C to 35
+    // °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Temperature at which the thermostat stops the burner, on rising temperature; allowed 273.15 to
+    // 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    fw_kelvin cut_out_temperature;
+    // Temperature at which it lights the burner again, on falling temperature; allowed 273.15 to 423.15 (0
+    // °C to 150 °C); usually 293.15 to 363.15 (20 °C to 90 °C).
+    fw_kelvin cut_in_temperature;
+    // Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
+    fw_second anti_cycling_delay;
+    // Shortest on-time wanted; allowed 0.6 to 36000 (0.01 min to 600 min); NaN means: no on-time asked
+    // for.
+    fw_second wanted_on_time;
+} fw_burner_cycling_input;
+
+// What comes out of fw_burner_cycling.
+typedef struct {
+    // Difference of the two operating values.
+    fw_kelvin_difference differential;
+    // Time the burner burns in each cycle; NaN means: the burner never stops.
+    fw_second on_time;
+    // Time it stands in each cycle; NaN means: the burner never lights again.
+    fw_second off_time;
+    // Time of a whole cycle; NaN means: no cycle.
+    fw_second period;
+    // Starts per hour; NaN means: no cycle.
+    fw_per_second start_rate;
+    // Share of the time the burner burns; NaN means: no cycle.
+    fw_ratio duty;
+    // Temperature at which the burner lights; below the cut-in where the delay holds it back; NaN means:
+    // the burner never lights again.
+    fw_kelvin lowest_temperature;
+    // Heat capacity that gives the on-time wanted; NaN means: no on-time asked for, or no cycle.
+    fw_joule_per_kelvin heat_capacity_needed;
+    // Water to add for it; negative where there is more than enough; NaN means: no on-time asked for, or
+    // no cycle.
+    fw_cubic_metre water_needed;
+} fw_burner_cycling_output;
+
+// What goes into fw_tube_run.
+typedef struct {
+    // Length; allowed 0 to 100000; default 1.
+    fw_metre length;
+} fw_tube_run_input;
+
+// Mass per length, SI.
+typedef double fw_kilogram_per_metre;
+
+// What comes out of fw_tube_run.
+typedef struct {
+    // Outside diameter.
+    fw_metre outer_diameter;
+    // Wall thickness.
+    fw_metre wall_thickness;
+    // Bore.
+    fw_metre bore;
+    // Water content per metre.
+    fw_square_metre content_per_length;
+    // Mass of the empty tube per metre.
+    fw_kilogram_per_metre mass_per_length;
+    // Water content.
+    fw_cubic_metre content;
+    // Mass of the empty tube.
+    fw_kilogram mass;
+    // Heat capacity of the tube without its water.
+    fw_joule_per_kelvin wall_heat_capacity;
+    // Outside surface.
+    fw_square_metre outer_surface;
+} fw_tube_run_output;
+
+// What goes into fw_flow_from_heat.
+typedef struct {
+    // Heat that the water is to carry; allowed 1 to 1e7 (0.001 kW to 10000 kW); usually 200 to 500000 (0.2
+    // kW to 500 kW).
+    fw_watt heat_output;
+    // Temperature at which the water sets out (flow); allowed 243.15 to 383.15 (-30 °C to 110 °C); usually
+    // 298.15 to 363.15 (25 °C to 90 °C).
+    fw_kelvin flow_temperature;
+    // Temperature at which it comes back (return); allowed 243.15 to 383.15 (-30 °C to 110 °C); usually
+    // 288.15 to 353.15 (15 °C to 80 °C).
+    fw_kelvin return_temperature;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // default 200000 (2 bar).
+    fw_pascal_absolute pressure;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+} fw_flow_from_heat_input;
+
+// What comes out of fw_flow_from_heat.
+typedef struct {
+    // Temperature drop from flow to return.
+    fw_kelvin_difference temperature_drop;
+    // Mean heat capacity between the two temperatures: enthalpy difference over temperature drop.
+    fw_joule_per_kilogram_kelvin mean_specific_heat_capacity;
+    // Mass flow.
+    fw_kilogram_per_second mass_flow;
+    // Volume flow where the water is at return temperature (pump or meter in the return).
+    fw_cubic_metre_per_second volume_flow_at_return;
+    // Volume flow where the water is at flow temperature.
+    fw_cubic_metre_per_second volume_flow_at_flow;
+    // Volume flow at the mean of the two temperatures.
+    fw_cubic_metre_per_second volume_flow_at_mean;
+    // Volume flow by the rule of thumb of 4186 J/(kg K) and 1 kg/L, for comparison.
+    fw_cubic_metre_per_second volume_flow_by_rule;
+} fw_flow_from_heat_output;
+
+// What goes into fw_heat_from_flow.
+typedef struct {
+    // Volume flow as measured; where, says the setting `flow_measured_in`; allowed 2.777778e-8 to
+    // 0.2777778 (0.1 L/h to 1000000 L/h); usually 2.777778e-6 to 0.01111111 (10 L/h to 40000 L/h).
+    fw_cubic_metre_per_second volume_flow;
+    // Temperature of the flow; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 298.15 to 363.15 (25
+    // °C to 90 °C).
+    fw_kelvin flow_temperature;
+    // Temperature of the return; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 288.15 to 353.15 (15
+    // °C to 80 °C).
+    fw_kelvin return_temperature;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // default 200000 (2 bar).
+    fw_pascal_absolute pressure;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+} fw_heat_from_flow_input;
+
+// What comes out of fw_heat_from_flow.
+typedef struct {
+    // Temperature drop from flow to return.
+    fw_kelvin_difference temperature_drop;
+    // Mass flow.
+    fw_kilogram_per_second mass_flow;
+    // Heat carried.
+    fw_watt heat_output;
+} fw_heat_from_flow_output;
+
+// What goes into fw_emitter_output.
+typedef struct {
+    // Output at the rated condition; allowed 1 to 1000000; usually 100 to 10000.
+    fw_watt rated_output;
+    // Exponent of the characteristic equation, from the maker; allowed 1 to 1.6; usually 1.1 to 1.45;
+    // default 1.3.
+    fw_ratio exponent;
+    // Flow temperature now; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 298.15 to 363.15 (25 °C to
+    // 90 °C).
+    fw_kelvin flow_temperature;
+    // Return temperature now; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 293.15 to 353.15 (20 °C
+    // to 80 °C).
+    fw_kelvin return_temperature;
+    // Room temperature now; allowed 263.15 to 323.15 (-10 °C to 50 °C); usually 278.15 to 299.15 (5 °C to
+    // 26 °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Flow temperature at the rated condition; allowed 273.15 to 403.15 (0 °C to 130 °C); default 348.15
+    // (75 °C).
+    fw_kelvin rated_flow_temperature;
+    // Return temperature at the rated condition; allowed 273.15 to 403.15 (0 °C to 130 °C); default 338.15
+    // (65 °C).
+    fw_kelvin rated_return_temperature;
+    // Room temperature at the rated condition; allowed 273.15 to 303.15 (0 °C to 30 °C); default 293.15
+    // (20 °C).
+    fw_kelvin rated_room_temperature;
+} fw_emitter_output_input;
+
+// What comes out of fw_emitter_output.
+typedef struct {
+    // Mean excess temperature now.
+    fw_kelvin_difference mean_excess;
+    // Mean excess temperature at the rated condition.
+    fw_kelvin_difference rated_mean_excess;
+    // Share of the rated output; its reverse is how much larger an emitter must be rated.
+    fw_ratio output_factor;
+    // Output now.
+    fw_watt heat_output;
+} fw_emitter_output_output;
+
+// What goes into fw_emitter_at_flow.
+typedef struct {
+    // Output at the rated condition; allowed 1 to 1000000; usually 100 to 10000.
+    fw_watt rated_output;
+    // Exponent of the characteristic equation, from the maker; allowed 1 to 1.6; usually 1.1 to 1.45;
+    // default 1.3.
+    fw_ratio exponent;
+    // Mass flow of water through it; allowed 2.777778e-5 to 27.77778 (0.1 kg/h to 100000 kg/h); usually
+    // 0.0005555556 to 0.2777778 (2 kg/h to 1000 kg/h).
+    fw_kilogram_per_second mass_flow;
+    // Flow temperature; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 298.15 to 363.15 (25 °C to 90
+    // °C).
+    fw_kelvin flow_temperature;
+    // Room temperature; allowed 273.15 to 323.15 (0 °C to 50 °C); usually 278.15 to 299.15 (5 °C to 26
+    // °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Mean excess temperature of the rating: 50 K for 75/65/20 °C; allowed 5 to 80; default 50.
+    fw_kelvin_difference rated_mean_excess;
+} fw_emitter_at_flow_input;
+
+// What comes out of fw_emitter_at_flow.
+typedef struct {
+    // Return temperature.
+    fw_kelvin return_temperature;
+    // Temperature drop.
+    fw_kelvin_difference temperature_drop;
+    // Output.
+    fw_watt heat_output;
+    // Share of the rated output.
+    fw_ratio output_factor;
+} fw_emitter_at_flow_output;
+
+// What goes into fw_water_pressure_drop.
+typedef struct {
+    // Volume flow; allowed 0 to 0.2777778 (0 L/h to 1000000 L/h); usually 1.388889e-6 to 0.02777778 (5 L/h
+    // to 100000 L/h).
+    fw_cubic_metre_per_second volume_flow;
+    // Length of tube, flow and return together; allowed 0 to 10000; usually 0.1 to 500.
+    fw_metre length;
+    // Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 363.15 (5
+    // °C to 90 °C); default 333.15 (60 °C).
+    fw_kelvin temperature;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // default 200000 (2 bar).
+    fw_pascal_absolute pressure;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+    // Loss coefficients of valves, boiler and other parts that the setting `fittings` does not name;
+    // allowed 0 to 10000; default 0.
+    fw_ratio loss_coefficient;
+    // Equivalent length of parts for which such a length is given; allowed 0 to 10000; default 0.
+    fw_metre equivalent_length;
+    // Density, where it is known from elsewhere; allowed 500 to 2000; NaN means: that of the fluid.
+    fw_kilogram_per_cubic_metre density;
+    // Dynamic viscosity, where it is known from elsewhere; allowed 1e-5 to 1; NaN means: that of the
+    // fluid.
+    fw_pascal_second dynamic_viscosity;
+    // Velocity above which a notice is given; makers of tube state what theirs stands; allowed 0.1 to 10;
+    // default 1.
+    fw_metre_per_second greatest_velocity;
+    // Velocity below which a notice is given that air may stay; allowed 0 to 2; default 0.2.
+    fw_metre_per_second least_velocity;
+} fw_water_pressure_drop_input;
+
+// Pressure per length, SI.
+typedef double fw_pascal_per_metre;
+
+// What comes out of fw_water_pressure_drop.
+typedef struct {
+    // Mean velocity.
+    fw_metre_per_second velocity;
+    // Reynolds number.
+    fw_ratio reynolds_number;
+    // Darcy friction factor; NaN means: no flow.
+    fw_ratio friction_factor;
+    // Velocity pressure.
+    fw_pascal velocity_pressure;
+    // Pressure drop per metre of tube.
+    fw_pascal_per_metre drop_per_length;
+    // Pressure drop of the tube and equivalent lengths.
+    fw_pascal tube_drop;
+    // Pressure drop of fittings by loss coefficient.
+    fw_pascal fitting_drop;
+    // Pressure drop of the whole.
+    fw_pascal pressure_drop;
+    // Least it may be; less than the drop itself only where the flow is in transition.
+    fw_pascal pressure_drop_low;
+    // Most it may be; more than the drop itself only where the flow is in transition.
+    fw_pascal pressure_drop_high;
+    // Head of the same liquid.
+    fw_metre head_loss;
+    // Power that the drop takes from the liquid; a pump needs this over its efficiency.
+    fw_watt hydraulic_power;
+} fw_water_pressure_drop_output;
+
+// What goes into fw_static_head.
+typedef struct {
+    // Height of the water's top above the point of interest; allowed 0 to 200; usually 0.5 to 40.
+    fw_metre height;
+    // Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); default 283.15 (10 °C).
+    fw_kelvin temperature;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // default 250000 (2.5 bar).
+    fw_pascal_absolute pressure;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+} fw_static_head_input;
+
+// What comes out of fw_static_head.
+typedef struct {
+    // Density of the liquid.
+    fw_kilogram_per_cubic_metre density;
+    // Pressure of the column.
+    fw_pascal static_pressure;
+} fw_static_head_output;
+
+// What goes into fw_injector_flow.
+typedef struct {
+    // Diameter of the injector bore; allowed 0.0001 to 0.1 (0.1 mm to 100 mm); usually 0.0003 to 0.01 (0.3
+    // mm to 10 mm).
+    fw_metre injector_diameter;
+    // Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
+    // (1 mbar to 60 mbar).
+    fw_pascal_gauge burner_pressure;
+    // Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    fw_ratio relative_density;
+    // Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
+    fw_ratio discharge_coefficient;
+    // Density of air at the conditions to which the flow is stated; allowed 0.3 to 2; usually 0.9 to 1.35;
+    // default 1.225.
+    fw_kilogram_per_cubic_metre air_density;
+    // Number of like injectors; allowed 1 to 1000; default 1.
+    fw_ratio injector_count;
+    // Gross calorific value at the conditions to which the flow is stated; allowed 1000000 to 2e8 (1 MJ/m³
+    // to 200 MJ/m³); NaN means: not stated.
+    fw_joule_per_cubic_metre_gross calorific_value_gross;
+} fw_injector_flow_input;
+
+// What comes out of fw_injector_flow.
+typedef struct {
+    // Density of the gas.
+    fw_kilogram_per_cubic_metre gas_density;
+    // Velocity of the jet where it is narrowest, without loss.
+    fw_metre_per_second jet_velocity;
+    // Flow of all injectors, at the conditions of the air density stated.
+    fw_cubic_metre_per_second gas_flow;
+    // Flow by the practical form 0.0467 C_d A √(p/d), which implies air of 1.1885 kg/m³.
+    fw_cubic_metre_per_second gas_flow_practical;
+    // Heat input on the gross basis; NaN means: no calorific value stated.
+    fw_watt_gross heat_input_gross;
+} fw_injector_flow_output;
+
+// What goes into fw_injector_size.
+typedef struct {
+    // Heat input wanted, gross; leave it out to state a flow; allowed 10 to 1e7 (0.01 kW to 10000 kW);
+    // usually 100 to 200000 (0.1 kW to 200 kW); NaN means: a flow is stated.
+    fw_watt_gross heat_input_gross;
+    // Gross calorific value, needed with a heat input; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN
+    // means: a flow is stated.
+    fw_joule_per_cubic_metre_gross calorific_value_gross;
+    // Flow wanted, at the conditions of the air density stated; leave it out to state a heat input;
+    // allowed 2.777778e-9 to 2.777778 (0.00001 m³/h to 10000 m³/h); NaN means: a heat input is stated.
+    fw_cubic_metre_per_second gas_flow;
+    // Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
+    // (1 mbar to 60 mbar).
+    fw_pascal_gauge burner_pressure;
+    // Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    fw_ratio relative_density;
+    // Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
+    fw_ratio discharge_coefficient;
+    // Density of air at the conditions to which flow and calorific value are stated; allowed 0.3 to 2;
+    // usually 0.9 to 1.35; default 1.225.
+    fw_kilogram_per_cubic_metre air_density;
+    // Number of like injectors; allowed 1 to 1000; default 1.
+    fw_ratio injector_count;
+} fw_injector_size_input;
+
+// What comes out of fw_injector_size.
+typedef struct {
+    // Flow of all injectors.
+    fw_cubic_metre_per_second gas_flow;
+    // Area of one injector.
+    fw_square_metre injector_area;
+    // Diameter of one injector.
+    fw_metre injector_diameter;
+} fw_injector_size_output;
+
+// What goes into fw_burner_pressure.
+typedef struct {
+    // Heat input known, on either basis; the result stands on the same; allowed 1 to 1e8 (0.001 kW to
+    // 100000 kW); usually 500 to 200000 (0.5 kW to 200 kW).
+    fw_watt heat_input;
+    // Burner pressure at which it is known; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to
+    // 6000 (1 mbar to 60 mbar).
+    fw_pascal_gauge burner_pressure;
+    // Burner pressure in the new state; left out, the same; allowed 1 to 50000 (0.01 mbar to 500 mbar);
+    // usually 100 to 6000 (1 mbar to 60 mbar); NaN means: unchanged.
+    fw_pascal_gauge new_burner_pressure;
+    // Heat input wanted in the new state; left out, the same; allowed 1 to 1e8 (0.001 kW to 100000 kW);
+    // usually 500 to 200000 (0.5 kW to 200 kW); NaN means: unchanged.
+    fw_watt wanted_heat_input;
+    // Gross calorific value of the gas known; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); default 3.9e7
+    // (39 MJ/m³).
+    fw_joule_per_cubic_metre_gross calorific_value_gross;
+    // Gross calorific value of the new gas; left out, the same; allowed 1000000 to 2e8 (1 MJ/m³ to 200
+    // MJ/m³); NaN means: unchanged.
+    fw_joule_per_cubic_metre_gross new_calorific_value_gross;
+    // Relative density of the gas known; allowed 0.05 to 5; default 0.6.
+    fw_ratio relative_density;
+    // Relative density of the new gas; left out, the same; allowed 0.05 to 5; NaN means: unchanged.
+    fw_ratio new_relative_density;
+    // Gas temperature at which the heat input is known; allowed 233.15 to 353.15 (-40 °C to 80 °C);
+    // default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Gas temperature in the new state; left out, the same; allowed 233.15 to 353.15 (-40 °C to 80 °C);
+    // NaN means: unchanged.
+    fw_kelvin new_gas_temperature;
+    // Barometric pressure at which the heat input is known; allowed 50000 to 110000 (500 mbar to 1100
+    // mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Barometric pressure in the new state; left out, the same; allowed 50000 to 110000 (500 mbar to 1100
+    // mbar); NaN means: unchanged.
+    fw_pascal_absolute new_barometric_pressure;
+} fw_burner_pressure_input;
+
+// What comes out of fw_burner_pressure.
+typedef struct {
+    // Heat input at the new pressure with the same injector.
+    fw_watt new_heat_input;
+    // New over known heat input with the same injector.
+    fw_ratio heat_input_ratio;
+    // Burner pressure that gives the wanted heat input with the same injector.
+    fw_pascal_gauge pressure_for_wanted;
+    // Injector diameter over the present one that gives the wanted heat input at the new pressure.
+    fw_ratio injector_diameter_ratio;
+    // Gross Wobbe index of the gas known.
+    fw_joule_per_cubic_metre_gross wobbe_index_gross;
+    // Gross Wobbe index of the new gas.
+    fw_joule_per_cubic_metre_gross new_wobbe_index_gross;
+    // New over known Wobbe index.
+    fw_ratio wobbe_ratio;
+    // New over known modified Wobbe index, which holds the temperature of the gas as well.
+    fw_ratio modified_wobbe_ratio;
+    // New over known flow at reference conditions.
+    fw_ratio reference_flow_ratio;
+} fw_burner_pressure_output;
+
+// What goes into fw_altitude.
+typedef struct {
+    // Height above sea level (geopotential, which differs by 0.05 % at 3000 m); allowed -430 to 5000;
+    // usually -10 to 2500.
+    fw_metre altitude;
+    // Barometric pressure reduced to sea level, as weather reports give it; allowed 85000 to 109000 (850
+    // mbar to 1090 mbar); usually 96000 to 105000 (960 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute sea_level_pressure;
+    // Temperature of the air at the place; left out, that of the standard atmosphere; allowed 223.15 to
+    // 333.15 (-50 °C to 60 °C); NaN means: standard atmosphere.
+    fw_kelvin air_temperature;
+} fw_altitude_input;
+
+// What comes out of fw_altitude.
+typedef struct {
+    // Barometric pressure at the place, as a barometer shows it.
+    fw_pascal_absolute barometric_pressure;
+    // Pressure at the place over 1013.25 mbar.
+    fw_ratio pressure_ratio;
+    // Air density over that at 15 °C and 1013.25 mbar.
+    fw_ratio air_density_ratio;
+    // Heat input over that at sea level, gas temperature, injector and burner pressure the same.
+    fw_ratio heat_input_ratio;
+} fw_altitude_output;
+
+// What goes into fw_absolute_pressure.
+typedef struct {
+    // Pressure above the atmosphere; negative below it; allowed -110000 to 1e7 (-1100 mbar to 100000
+    // mbar).
+    fw_pascal_gauge gauge_pressure;
+    // Pressure of the atmosphere at the place, not reduced to sea level; allowed 50000 to 110000 (500 mbar
+    // to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar).
+    fw_pascal_absolute barometer;
+} fw_absolute_pressure_input;
+
+// What comes out of fw_absolute_pressure.
+typedef struct {
+    // Pressure above vacuum: what gas laws need.
+    fw_pascal_absolute absolute_pressure;
+} fw_absolute_pressure_output;
+
+// What goes into fw_analyser_reading.
+typedef struct {
+    // The reading; allowed -0.01 to 1 (-10000 ppm to 1000000 ppm).
+    fw_ratio reading;
+    // Lowest value of the measuring range; allowed 0 to 1 (0 ppm to 1000000 ppm); default 0 (0 ppm).
+    fw_ratio range_low;
+    // Highest value of the measuring range; allowed 0 to 1 (0 ppm to 1000000 ppm).
+    fw_ratio range_high;
+    // Smallest step of the display; allowed 0 to 0.1 (0 ppm to 100000 ppm); default 0 (0 ppm).
+    fw_ratio resolution;
+    // Stated accuracy, either way, that holds at least; allowed 0 to 0.2 (0 ppm to 200000 ppm); default 0
+    // (0 ppm).
+    fw_ratio accuracy_absolute;
+    // Stated accuracy, either way, as a share of the reading; the greater of both holds; allowed 0 to 1 (0
+    // % to 100 %); usually 0 to 0.2 (0 % to 20 %); default 0 (0 %).
+    fw_ratio accuracy_relative;
+    // Reading in clean air before sampling, which should be the true value there; allowed -0.01 to 1
+    // (-10000 ppm to 1000000 ppm); NaN means: not recorded.
+    fw_ratio clean_air_reading;
+    // True value in clean air: nothing for carbon monoxide, about 20.9 % for oxygen; allowed 0 to 1 (0 ppm
+    // to 1000000 ppm); default 0 (0 ppm).
+    fw_ratio clean_air_value;
+} fw_analyser_reading_input;
+
+// What comes out of fw_analyser_reading.
+typedef struct {
+    // Half-width of the stated accuracy at this reading.
+    fw_ratio accuracy;
+    // Standard uncertainty: accuracy and resolution, both as rectangular distributions.
+    fw_ratio standard_uncertainty;
+    // The same as a share of the reading; NaN means: the reading is zero.
+    fw_ratio relative_uncertainty;
+    // How far the reading stands in the measuring range.
+    fw_ratio share_of_range;
+    // Zero error in clean air; NaN means: not recorded.
+    fw_ratio zero_error;
+} fw_analyser_reading_output;
+
+// Electric potential, SI.
+typedef double fw_volt;
+
+// What goes into fw_flame_supervision_voltage.
+typedef struct {
+    // Voltage of the thermocouple alone, pilot burning, nothing connected; allowed 0 to 1 (0 mV to 1000
+    // mV); usually 0.01 to 0.75 (10 mV to 750 mV); NaN means: not measured.
+    fw_volt open_circuit_voltage;
+    // Voltage with the electromagnet connected, pilot burning; allowed 0 to 1 (0 mV to 1000 mV); usually
+    // 0.005 to 0.7 (5 mV to 700 mV).
+    fw_volt loaded_voltage;
+    // Voltage at which the electromagnet let go after the pilot was put out; allowed 0 to 1 (0 mV to 1000
+    // mV); NaN means: not measured.
+    fw_volt drop_out_voltage;
+    // Time from putting the pilot out to the valve closing; allowed 0 to 600; usually 1 to 120; NaN means:
+    // not measured.
+    fw_second closing_time;
+} fw_flame_supervision_voltage_input;
+
+// What comes out of fw_flame_supervision_voltage.
+typedef struct {
+    // Loaded voltage over the voltage at which the magnet lets go; NaN means: drop-out not measured.
+    fw_ratio holding_ratio;
+    // Loaded voltage less the voltage at which the magnet lets go; NaN means: drop-out not measured.
+    fw_volt holding_margin;
+    // Share of the open-circuit voltage that is lost when the magnet is connected; NaN means: open-circuit
+    // voltage not measured.
+    fw_ratio loss_under_load;
+    // Time from putting the pilot out to the valve closing, as read; NaN means: not measured.
+    fw_second closing_time;
+} fw_flame_supervision_voltage_output;
+
+// What goes into fw_gas_mass_concentration.
+typedef struct {
+    // Share by volume, dry or wet as it was measured; the concentration stands on the same basis; allowed
+    // 0 to 1 (0 ppm to 1000000 ppm); usually 0 to 0.005 (0 ppm to 5000 ppm).
+    fw_ratio volume_fraction;
+    // Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
+    // 273.15 to 298.15 (0 °C to 25 °C).
+    fw_kelvin temperature;
+    // Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
+    // 80000 to 105000 (800 mbar to 1050 mbar).
+    fw_pascal_absolute pressure;
+} fw_gas_mass_concentration_input;
+
+// What comes out of fw_gas_mass_concentration.
+typedef struct {
+    // Mass of the gas per volume of the mixture.
+    fw_kilogram_per_cubic_metre mass_concentration;
+} fw_gas_mass_concentration_output;
+
+// What goes into fw_gas_volume_fraction.
+typedef struct {
+    // Mass of the gas per volume of the mixture; the share stands on the same basis, dry or wet; allowed 0
+    // to 5 (0 mg/m³ to 5000000 mg/m³); usually 0 to 0.01 (0 mg/m³ to 10000 mg/m³).
+    fw_kilogram_per_cubic_metre mass_concentration;
+    // Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
+    // 273.15 to 298.15 (0 °C to 25 °C).
+    fw_kelvin temperature;
+    // Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
+    // 80000 to 105000 (800 mbar to 1050 mbar).
+    fw_pascal_absolute pressure;
+} fw_gas_volume_fraction_input;
+
+// What comes out of fw_gas_volume_fraction.
+typedef struct {
+    // Share by volume.
+    fw_ratio volume_fraction;
+} fw_gas_volume_fraction_output;
+
+// Angle, SI.
+typedef double fw_radian;
+
+// Acceleration, SI.
+typedef double fw_metre_per_second_squared;
+
+// What goes into fw_inclined_gauge.
+typedef struct {
+    // Movement of the liquid along the tube, positive for a pressure and negative for a draught; allowed
+    // -2 to 2 (-2000 mm to 2000 mm).
+    fw_metre length;
+    // Angle of the tube to the horizontal; allowed 0.01745329 to 1.570796 (1 ° to 90 °); usually
+    // 0.03490659 to 0.7853982 (2 ° to 45 °).
+    fw_radian angle;
+    // Relative density of the liquid to conventional water, as printed on the gauge; allowed 0.5 to 14;
+    // usually 0.7 to 1.1; default 1.
+    fw_ratio relative_density;
+    // Acceleration of gravity at the place; allowed 9.7 to 9.9; usually 9.78 to 9.84; default 9.80665.
+    fw_metre_per_second_squared gravity;
+} fw_inclined_gauge_input;
+
+// Length (both-limbs), SI.
+typedef double fw_metre_both_limbs;
+
+// What comes out of fw_inclined_gauge.
+typedef struct {
+    // Height of the column.
+    fw_metre_both_limbs level_difference;
+    // Pressure above the atmosphere; negative for a draught.
+    fw_pascal_gauge pressure;
+} fw_inclined_gauge_output;
+
+// What goes into fw_liquid_column.
+typedef struct {
+    // Difference between the levels of the two limbs, positive for a pressure and negative for a suction.
+    // On a scale that is spaced to give the whole pressure from one limb, the figure read from the scale;
+    // allowed -2 to 2 (-2000 mm to 2000 mm); usually -0.3 to 0.6 (-300 mm to 600 mm).
+    fw_metre_both_limbs level_difference;
+    // Temperature of the liquid; allowed 273.15 to 333.15 (0 °C to 60 °C); usually 275.15 to 308.15 (2 °C
+    // to 35 °C); default 293.15 (20 °C).
+    fw_kelvin liquid_temperature;
+    // Acceleration of gravity at the place; allowed 9.7 to 9.9; usually 9.78 to 9.84; default 9.80665.
+    fw_metre_per_second_squared gravity;
+    // Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
+    // 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
+    // 101325 (1013.25 mbar).
+    fw_pascal_absolute barometer;
+} fw_liquid_column_input;
+
+// What comes out of fw_liquid_column.
+typedef struct {
+    // Level difference that balances the pressure.
+    fw_metre_both_limbs level_difference;
+    // Density of the liquid at its temperature.
+    fw_kilogram_per_cubic_metre liquid_density;
+    // Pressure above the atmosphere by the weight of the liquid alone, with its true density and local
+    // gravity.
+    fw_pascal_gauge pressure;
+    // The same less the weight of the air that stands in the place of the liquid in the other limb.
+    fw_pascal_gauge pressure_less_air;
+    // What the same reading is in conventional units of water column: 1000 kg/m³ and standard gravity.
+    fw_pascal_gauge pressure_conventional;
+    // Share by which the conventional figure is too high; NaN means: no level difference.
+    fw_ratio convention_error;
+} fw_liquid_column_output;
+
+// What goes into fw_local_gravity.
+typedef struct {
+    // Geographic latitude, north or south alike; allowed -1.570796 to 1.570796 (-90 ° to 90 °).
+    fw_radian latitude;
+    // Height above sea level; allowed -500 to 9000; usually -10 to 2500; default 0.
+    fw_metre height;
+} fw_local_gravity_input;
+
+// What comes out of fw_local_gravity.
+typedef struct {
+    // Acceleration of gravity.
+    fw_metre_per_second_squared gravity;
+    // Share by which it exceeds standard gravity, 9.80665 m/s².
+    fw_ratio excess_over_standard;
+} fw_local_gravity_output;
+
+// Electrical resistance, SI.
+typedef double fw_ohm;
+
+// What goes into fw_platinum_resistance.
+typedef struct {
+    // Temperature of the element; allowed 73.15 to 1123.15 (-200 °C to 850 °C); usually 243.15 to 573.15
+    // (-30 °C to 300 °C).
+    fw_kelvin temperature;
+    // Resistance of the element at 0 °C: 100 Ω of a Pt100, 1000 Ω of a Pt1000; allowed 1 to 10000.
+    fw_ohm resistance_at_zero;
+    // Resistance of both leads together, as in a two-wire circuit; 0 with three or four wires; allowed 0
+    // to 100; usually 0 to 5; default 0.
+    fw_ohm lead_resistance;
+} fw_platinum_resistance_input;
+
+// What comes out of fw_platinum_resistance.
+typedef struct {
+    // Resistance of the element.
+    fw_ohm resistance;
+    // Resistance at the meter, through the leads.
+    fw_ohm resistance_with_leads;
+    // Temperature that a two-wire meter without correction shows; NaN means: beyond 850 °C.
+    fw_kelvin indicated_temperature;
+    // By how much that is too high; NaN means: beyond 850 °C.
+    fw_kelvin_difference lead_error;
+    // Half-width of the tolerance of the class at this temperature; NaN means: no class was named.
+    fw_kelvin_difference tolerance;
+    // Lowest resistance at the meter within the tolerance; NaN means: no class was named.
+    fw_ohm lowest_resistance;
+    // Highest resistance at the meter within the tolerance; NaN means: no class was named.
+    fw_ohm highest_resistance;
+    // Relative change of the resistance with temperature, referred to 0 °C.
+    fw_per_kelvin sensitivity;
+} fw_platinum_resistance_output;
+
+// What goes into fw_platinum_temperature.
+typedef struct {
+    // Resistance at the meter; allowed 0.1 to 50000; usually 80 to 2000.
+    fw_ohm resistance;
+    // Resistance of the element at 0 °C: 100 Ω of a Pt100, 1000 Ω of a Pt1000; allowed 1 to 10000.
+    fw_ohm resistance_at_zero;
+    // Resistance of both leads together, as in a two-wire circuit; 0 with three or four wires; allowed 0
+    // to 100; usually 0 to 5; default 0.
+    fw_ohm lead_resistance;
+} fw_platinum_temperature_input;
+
+// What comes out of fw_platinum_temperature.
+typedef struct {
+    // Temperature of the element, the leads allowed for.
+    fw_kelvin temperature;
+    // Temperature that the resistance at the meter indicates if the leads are forgotten.
+    fw_kelvin indicated_temperature;
+    // By how much the indicated temperature is too high.
+    fw_kelvin_difference lead_error;
+    // Relative change of the resistance with temperature, referred to 0 °C.
+    fw_per_kelvin sensitivity;
+    // Half-width of the tolerance of the class at this temperature; NaN means: no class was named.
+    fw_kelvin_difference tolerance;
+} fw_platinum_temperature_output;
+
+// What goes into fw_thermistor_beta.
+typedef struct {
+    // Resistance measured; allowed 1 to 1e7; usually 100 to 100000.
+    fw_ohm resistance;
+    // Resistance at the reference temperature (R25 of most data sheets); allowed 10 to 1000000; usually
+    // 1000 to 100000.
+    fw_ohm reference_resistance;
+    // Reference temperature; allowed 223.15 to 473.15 (-50 °C to 200 °C); usually 293.15 to 298.15 (20 °C
+    // to 25 °C); default 298.15 (25 °C).
+    fw_kelvin reference_temperature;
+    // Beta of the thermistor; allowed 1000 to 10000; usually 2800 to 4600.
+    fw_kelvin_difference beta;
+} fw_thermistor_beta_input;
+
+// What comes out of fw_thermistor_beta.
+typedef struct {
+    // Temperature of the thermistor.
+    fw_kelvin temperature;
+    // Relative change of the resistance with temperature there.
+    fw_per_kelvin sensitivity;
+} fw_thermistor_beta_output;
+
+// What goes into fw_thermistor_beta_of_points.
+typedef struct {
+    // Resistance at the first temperature; allowed 1 to 1e7.
+    fw_ohm first_resistance;
+    // First temperature; allowed 213.15 to 573.15 (-60 °C to 300 °C).
+    fw_kelvin first_temperature;
+    // Resistance at the second temperature; allowed 1 to 1e7.
+    fw_ohm second_resistance;
+    // Second temperature; allowed 213.15 to 573.15 (-60 °C to 300 °C).
+    fw_kelvin second_temperature;
+} fw_thermistor_beta_of_points_input;
+
+// What comes out of fw_thermistor_beta_of_points.
+typedef struct {
+    // Beta of the thermistor between the two temperatures.
+    fw_kelvin_difference beta;
+} fw_thermistor_beta_of_points_output;
+
+// What goes into fw_thermistor_temperature.
+typedef struct {
+    // Resistance measured; allowed 1 to 1e7; usually 100 to 100000.
+    fw_ohm resistance;
+} fw_thermistor_temperature_input;
+
+// What comes out of fw_thermistor_temperature.
+typedef struct {
+    // Temperature of the thermistor.
+    fw_kelvin temperature;
+    // Relative change of the resistance with temperature there.
+    fw_per_kelvin sensitivity;
+} fw_thermistor_temperature_output;
+
+// What goes into fw_thermistor_check.
+typedef struct {
+    // Temperature of the thermistor, from a thermometer beside it; allowed 223.15 to 473.15 (-50 °C to 200
+    // °C); usually 253.15 to 383.15 (-20 °C to 110 °C).
+    fw_kelvin temperature;
+    // By how much that temperature may be wrong, either way; allowed 0 to 20; usually 0 to 5; default 0.
+    fw_kelvin_difference temperature_tolerance;
+    // Tolerance of the resistance at the reference temperature, either way; allowed 0 to 0.3 (0 % to 30
+    // %); usually 0 to 0.1 (0 % to 10 %); default 0 (0 %).
+    fw_ratio resistance_tolerance;
+    // Tolerance of Beta, either way; allowed 0 to 0.1 (0 % to 10 %); usually 0 to 0.03 (0 % to 3 %);
+    // default 0 (0 %).
+    fw_ratio beta_tolerance;
+    // Reference temperature, at which the tolerance of the resistance holds alone; allowed 223.15 to
+    // 473.15 (-50 °C to 200 °C); usually 293.15 to 298.15 (20 °C to 25 °C); default 298.15 (25 °C).
+    fw_kelvin reference_temperature;
+    // Resistance measured, if it was; allowed 0.1 to 1e8; NaN means: not measured.
+    fw_ohm measured_resistance;
+} fw_thermistor_check_input;
+
+// What comes out of fw_thermistor_check.
+typedef struct {
+    // Resistance of a nominal thermistor.
+    fw_ohm resistance;
+    // Lowest resistance of a sound one, all tolerances at their worst together.
+    fw_ohm lowest_resistance;
+    // Highest resistance of a sound one, all tolerances at their worst together.
+    fw_ohm highest_resistance;
+    // Relative change of the resistance with temperature.
+    fw_per_kelvin sensitivity;
+    // Temperature that the control reads from the measured resistance; NaN means: not measured, or no
+    // temperature has that resistance.
+    fw_kelvin indicated_temperature;
+    // By how much that is above the true temperature; NaN means: not measured, or no temperature has that
+    // resistance.
+    fw_kelvin_difference deviation;
+} fw_thermistor_check_output;
+
+// What goes into fw_thermistor_fit.
+typedef struct {
+    // Resistance at the first temperature; allowed 1 to 1e7.
+    fw_ohm first_resistance;
+    // First temperature; allowed 213.15 to 573.15 (-60 °C to 300 °C).
+    fw_kelvin first_temperature;
+    // Resistance at the second temperature; allowed 1 to 1e7.
+    fw_ohm second_resistance;
+    // Second temperature; allowed 213.15 to 573.15 (-60 °C to 300 °C).
+    fw_kelvin second_temperature;
+    // Resistance at the third temperature; allowed 1 to 1e7.
+    fw_ohm third_resistance;
+    // Third temperature; allowed 213.15 to 573.15 (-60 °C to 300 °C).
+    fw_kelvin third_temperature;
+    // A resistance to be turned into a temperature with the fit; allowed 1 to 1e7; NaN means: none asked.
+    fw_ohm resistance;
+} fw_thermistor_fit_input;
+
+// What comes out of fw_thermistor_fit.
+typedef struct {
+    // Coefficient A.
+    fw_per_kelvin coefficient_a;
+    // Coefficient B, of ln R.
+    fw_per_kelvin coefficient_b;
+    // Coefficient C, of (ln R)³.
+    fw_per_kelvin coefficient_c;
+    // Temperature for the resistance asked; NaN means: no resistance was asked for, or the curve has no
+    // temperature there.
+    fw_kelvin temperature;
+} fw_thermistor_fit_output;
+
+// What goes into fw_thermocouple_temperature.
+typedef struct {
+    // Voltage at the meter; allowed -0.015 to 0.08 (-15 mV to 80 mV); usually -0.002 to 0.025 (-2 mV to 25
+    // mV).
+    fw_volt voltage;
+    // Temperature where the couple joins the copper of the meter; allowed 233.15 to 353.15 (-40 °C to 80
+    // °C); usually 273.15 to 313.15 (0 °C to 40 °C).
+    fw_kelvin reference_junction_temperature;
+} fw_thermocouple_temperature_input;
+
+// Electric potential per temperature difference, SI.
+typedef double fw_volt_per_kelvin;
+
+// What comes out of fw_thermocouple_temperature.
+typedef struct {
+    // EMF of the reference junction, which is added to the voltage.
+    fw_volt reference_junction_emf;
+    // EMF of the measuring junction, referred to 0 °C.
+    fw_volt emf;
+    // Temperature of the measuring junction.
+    fw_kelvin temperature;
+    // Seebeck coefficient there.
+    fw_volt_per_kelvin seebeck_coefficient;
+    // Error made by whoever looks the voltage up in the table and adds the temperature of the reference
+    // junction; NaN means: the voltage alone has no temperature.
+    fw_kelvin_difference addition_error;
+    // Half-width of the tolerance of the class at this temperature; NaN means: no class was named, or the
+    // type has no such class.
+    fw_kelvin_difference tolerance;
+} fw_thermocouple_temperature_output;
+
+// What goes into fw_thermocouple_voltage.
+typedef struct {
+    // Temperature of the measuring junction; allowed 3.15 to 2093.15 (-270 °C to 1820 °C); usually 253.15
+    // to 873.15 (-20 °C to 600 °C).
+    fw_kelvin temperature;
+    // Temperature where the couple joins the copper of the meter; allowed 233.15 to 353.15 (-40 °C to 80
+    // °C); usually 273.15 to 313.15 (0 °C to 40 °C); default 273.15 (0 °C).
+    fw_kelvin reference_junction_temperature;
+} fw_thermocouple_voltage_input;
+
+// What comes out of fw_thermocouple_voltage.
+typedef struct {
+    // Voltage at the meter.
+    fw_volt voltage;
+    // EMF of the measuring junction, referred to 0 °C.
+    fw_volt emf;
+    // EMF of the reference junction, which is taken off it.
+    fw_volt reference_junction_emf;
+    // Seebeck coefficient at the measuring junction.
+    fw_volt_per_kelvin seebeck_coefficient;
+    // Half-width of the tolerance of the class at this temperature; NaN means: no class was named, or the
+    // type has no such class.
+    fw_kelvin_difference tolerance;
+} fw_thermocouple_voltage_output;
+
+// What goes into fw_thermostat_differential.
+typedef struct {
+    // Operating value on rising temperature: the burner stops; allowed 253.15 to 473.15 (-20 °C to 200
+    // °C); usually 293.15 to 373.15 (20 °C to 100 °C).
+    fw_kelvin cut_out_temperature;
+    // Operating value on falling temperature: the burner lights again; allowed 253.15 to 473.15 (-20 °C to
+    // 200 °C); usually 283.15 to 368.15 (10 °C to 95 °C).
+    fw_kelvin cut_in_temperature;
+} fw_thermostat_differential_input;
+
+// What comes out of fw_thermostat_differential.
+typedef struct {
+    // Difference of the two operating values.
+    fw_kelvin_difference differential;
+    // Middle between them.
+    fw_kelvin mid_point;
+} fw_thermostat_differential_output;
+
+// What goes into fw_thermostat_test.
+typedef struct {
+    // Temperature the thermostat is set to; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN means: not
+    // stated.
+    fw_kelvin set_point;
+} fw_thermostat_test_input;
+
+// What comes out of fw_thermostat_test.
+typedef struct {
+    // Mean operating value on rising temperature: the burner stops.
+    fw_kelvin cut_out;
+    // Mean operating value on falling temperature: the burner lights again.
+    fw_kelvin cut_in;
+    // Differential: cut-out less cut-in, a difference and not a temperature.
+    fw_kelvin_difference differential;
+    // Middle between cut-out and cut-in.
+    fw_kelvin mid_point;
+    // Cut-out less set point; NaN means: no set point was stated.
+    fw_kelvin_difference offset;
+    // Repeatability of the cut-out: experimental standard deviation of one reading; NaN means: fewer than
+    // two readings.
+    fw_kelvin_difference cut_out_repeatability;
+    // Repeatability of the cut-in; NaN means: fewer than two readings.
+    fw_kelvin_difference cut_in_repeatability;
+    // Standard uncertainty of the mean cut-out, type A; NaN means: fewer than two readings.
+    fw_kelvin_difference cut_out_uncertainty;
+    // Standard uncertainty of the mean cut-in, type A; NaN means: fewer than two readings.
+    fw_kelvin_difference cut_in_uncertainty;
+    // Highest less lowest cut-out.
+    fw_kelvin_difference cut_out_spread;
+    // Highest less lowest cut-in.
+    fw_kelvin_difference cut_in_spread;
+    // Drift of the cut-out from one cycle to the next, from a straight line through the readings in their
+    // order; NaN means: fewer than two readings.
+    fw_kelvin_difference cut_out_drift;
+    // Drift of the cut-in from one cycle to the next; NaN means: fewer than two readings.
+    fw_kelvin_difference cut_in_drift;
+    // Standard uncertainty of the drift of the cut-out per cycle; NaN means: fewer than three readings.
+    fw_kelvin_difference cut_out_drift_uncertainty;
+} fw_thermostat_test_output;
+
+// Length (one-limb), SI.
+typedef double fw_metre_one_limb;
+
+// What goes into fw_u_gauge.
+typedef struct {
+    // How far the liquid fell in the limb that is joined to the gas; negative for a suction; allowed -1 to
+    // 1 (-1000 mm to 1000 mm); usually -0.15 to 0.3 (-150 mm to 300 mm).
+    fw_metre_one_limb limb_down;
+    // How far the liquid rose in the limb that is open to the air; negative for a suction; allowed -1 to 1
+    // (-1000 mm to 1000 mm); usually -0.15 to 0.3 (-150 mm to 300 mm).
+    fw_metre_one_limb limb_up;
+    // Temperature of the liquid; allowed 273.15 to 333.15 (0 °C to 60 °C); usually 275.15 to 308.15 (2 °C
+    // to 35 °C); default 293.15 (20 °C).
+    fw_kelvin liquid_temperature;
+    // Acceleration of gravity at the place; allowed 9.7 to 9.9; usually 9.78 to 9.84; default 9.80665.
+    fw_metre_per_second_squared gravity;
+    // Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
+    // 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
+    // 101325 (1013.25 mbar).
+    fw_pascal_absolute barometer;
+} fw_u_gauge_input;
+
+// What comes out of fw_u_gauge.
+typedef struct {
+    // Level difference that balances the pressure.
+    fw_metre_both_limbs level_difference;
+    // Density of the liquid at its temperature.
+    fw_kilogram_per_cubic_metre liquid_density;
+    // Pressure above the atmosphere by the weight of the liquid alone, with its true density and local
+    // gravity.
+    fw_pascal_gauge pressure;
+    // The same less the weight of the air that stands in the place of the liquid in the other limb.
+    fw_pascal_gauge pressure_less_air;
+    // What the same reading is in conventional units of water column: 1000 kg/m³ and standard gravity.
+    fw_pascal_gauge pressure_conventional;
+    // Share by which the conventional figure is too high; NaN means: no level difference.
+    fw_ratio convention_error;
+} fw_u_gauge_output;
+
+#ifdef __cplusplus
+extern "C" {
+#endif // __cplusplus
+
+// Frees a text that the library made; NULL is allowed. Only texts received through an output
+// argument are freed so; those that functions return belong to the library.
+void fw_string_free(char *text);
+
+// The version of the binary interface of the library that is loaded. A program that finds another
+// number than FW_ABI_VERSION of its header must not call anything else.
+uint32_t fw_abi_version(void);
+
+// The version of the library, for instance "0.1.0"; belongs to the library, never NULL.
+const char *fw_version(void);
+
+// The status of the last call that failed on this thread; FW_OK if none has.
+fw_status fw_error_status(void);
+
+// What was wrong and what to do, in a sentence that names field, value, unit and allowed range.
+const char *fw_error_message(void);
+
+// A stable word: the kind of the refusal, or the code of the rule that refused; "call" if the call
+// itself was wrong.
+const char *fw_error_code(void);
+
+// The field or setting concerned; empty if none is.
+const char *fw_error_field(void);
+
+// The value as it was given, with its unit; empty if there is none.
+const char *fw_error_given(void);
+
+// The unit of fw_error_value(), fw_error_minimum() and fw_error_maximum(), as people write it.
+const char *fw_error_unit(void);
+
+// The refused value in fw_error_unit(); NaN if there is none.
+double fw_error_value(void);
+
+// The least allowed value in fw_error_unit(); NaN if the refusal is not about a range.
+double fw_error_minimum(void);
+
+// The greatest allowed value in fw_error_unit(); NaN if the refusal is not about a range.
+double fw_error_maximum(void);
+
+// Fixes the settings of a calculation.
+//
+// `calculation` is its name in the catalogue. `settings_json` is a JSON object with the settings by
+// name, values with their units in text, for instance {"fuel": "G20"}; NULL takes every default.
+// Free the context with fw_context_free.
+fw_status fw_context_new(const char *calculation, const char *settings_json, fw_context **context);
+
+// Frees a context; NULL is allowed. No other thread may be using it.
+void fw_context_free(fw_context *context);
+
+// Evaluates one reading of whatever calculation `context` is of: values in field order, SI. NaN
+// stands for a value that is not given. `notices` may be NULL.
+fw_status fw_evaluate(const fw_context *context,
+                      const double *input,
+                      size_t input_count,
+                      double *output,
+                      size_t output_count,
+                      fw_notices *notices);
+
+// Evaluates `rows` rows of whatever calculation `context` is of, from and to columns in field
+// order, SI. A row that is refused gets NaN in every output and says why in `row_status` (NULL if
+// not wanted), where FW_ROW_OK, FW_ROW_NOTICE and so on are written; no row is lost.
+fw_status fw_evaluate_columns(const fw_context *context,
+                              size_t rows,
+                              const fw_column *inputs,
+                              size_t input_count,
+                              const fw_column_out *outputs,
+                              size_t output_count,
+                              uint16_t *row_status);
+
+// Every calculation with its inputs, outputs (in field order, with unit, range, meaning), settings,
+// rules and sources, as a JSON list. Free the text with fw_string_free.
+fw_status fw_catalogue_json(char **catalogue);
+
+// Evaluates a call such as {"calculation": "liquid_water", "temperature": "60 degC"}: the name,
+// settings and fields together, values with their units in text.
+//
+// The answer is JSON: every result with value, unit and meaning, notices, tables and cautions. If
+// the call is refused, the answer is {"error": {...}} with what fw_error_message() and its like
+// say, and the status is that of the refusal. So this function writes its output on failure as
+// well; only if `answer` or `call` cannot be used is nothing written. Free the answer with
+// fw_string_free.
+fw_status fw_evaluate_json(const char *call, char **answer);
+
+// Puts notices into words: a JSON list of objects with `code`, `field` and `text`. `input` holds the
+// values that the call was made with, in field order. Free the text with fw_string_free.
+fw_status fw_notices_json(const char *calculation_name,
+                          const fw_notices *notices,
+                          const double *input,
+                          size_t input_count,
+                          char **words);
+
+// Properties of a fuel by name or composition.
+//
+// What gas_properties gives, for a test gas by its letters, a composition by names, a hydrogen blend
+// or LPG mix, at reference conditions that may vary; for a liquid or solid fuel its calorific values
+// per mass at 25 °C.
+//
+// Accuracy: As the standard: about 0.05 % in calorific value from the tables alone (k = 2) for natural
+// gas; the analysis itself usually decides. Compression factors hold from 90 kPa to 110 kPa and are
+// less good for gases rich in butane, heavier parts or hydrogen.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `edition` (Edition of ISO 6976: 2016, or 1995, on which EN 437
+// and older contracts rest, one of 2016, 1995, default 2016); NULL takes every default.
+//
+// Source: ISO 6976:2016, tables 1 to 3 and annex A (read in a public transcription, checked against
+// its annex D) (all values of the edition of 2016).
+//
+// Source: ISO 6976:1995 (read in a public data file, checked against the edition of 2016 and EN 437)
+// (all values of the edition of 1995).
+//
+// Source: our choice (straight lines between the tabulated temperatures).
+//
+// `notices` may be NULL.
+fw_status fw_fuel_properties(const fw_context *context,
+                             const fw_fuel_properties_input *input,
+                             fw_fuel_properties_output *output,
+                             fw_notices *notices);
+
+// fw_fuel_properties over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_fuel_properties_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_fuel_properties_input *inputs,
+                                   size_t input_stride,
+                                   fw_fuel_properties_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_fuel_properties into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_fuel_properties_unset(fw_fuel_properties_input *input);
+
+// Properties of a gas from its analysis.
+//
+// Molar mass, compression factor, density, calorific values and Wobbe indices of a gas mixture at any
+// reference conditions, from the mole fraction of each component.
+//
+// Accuracy: As the standard: about 0.05 % in calorific value from the tables alone (k = 2) for natural
+// gas; the analysis itself usually decides. Compression factors hold from 90 kPa to 110 kPa and are
+// less good for gases rich in butane, heavier parts or hydrogen.
+//
+// The context holds the settings `edition` (Edition of ISO 6976: 2016, or 1995, on which EN 437 and
+// older contracts rest, one of 2016, 1995, default 2016); `reference` (Combustion and metering
+// reference conditions: two temperatures in °C such as 15/15 or 25/0 (at 101.325 kPa), "60 °F, 14.73
+// psi", or a table of both temperatures and the pressure. Tables reach from 0 °C to 25 °C for
+// combustion and 0 °C to 20 °C for metering, default 15/15); `normalise` (Divide the fractions by
+// their sum; otherwise a sum that is not 100 % is refused, default false); NULL takes every default.
+//
+// Source: ISO 6976:2016, tables 1 to 3 and annex A (read in a public transcription, checked against
+// its annex D) (all values of the edition of 2016).
+//
+// Source: ISO 6976:1995 (read in a public data file, checked against the edition of 2016 and EN 437)
+// (all values of the edition of 1995).
+//
+// Source: our choice (straight lines between the tabulated temperatures).
+//
+// `notices` may be NULL.
+fw_status fw_gas_properties(const fw_context *context,
+                            const fw_gas_properties_input *input,
+                            fw_gas_properties_output *output,
+                            fw_notices *notices);
+
+// fw_gas_properties over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_properties_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_gas_properties_input *inputs,
+                                  size_t input_stride,
+                                  fw_gas_properties_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_gas_properties into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_properties_unset(fw_gas_properties_input *input);
+
+// Atmospheric pressure from altitude.
+//
+// The pressure of the standard atmosphere at an altitude, and what UK billing law deducts for it.
+//
+// Accuracy: As the formulas. The weather moves the true barometer about either by up to 4 %: read one
+// where it matters.
+//
+// Source: ISO 2533:1975, troposphere formula (constants from memory) (standard atmosphere).
+//
+// Source: Gas (Calculation of Thermal Energy) Regulations 1996 (SI 1996/439), Schedule Part I, read in
+// a public text copy (deduction of 0.120 205 mbar a metre).
+//
+// `notices` may be NULL.
+fw_status fw_atmospheric_pressure(const fw_atmospheric_pressure_input *input,
+                                  fw_atmospheric_pressure_output *output,
+                                  fw_notices *notices);
+
+// fw_atmospheric_pressure over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_atmospheric_pressure_batch(size_t rows,
+                                        const fw_atmospheric_pressure_input *inputs,
+                                        size_t input_stride,
+                                        fw_atmospheric_pressure_output *outputs,
+                                        size_t output_stride,
+                                        uint16_t *row_status);
+
+// Writes the defaults of fw_atmospheric_pressure into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_atmospheric_pressure_unset(fw_atmospheric_pressure_input *input);
+
+// Gas rate and heat input.
+//
+// Gas rate from a timed volume, test dial or index, converted to reference conditions, with the heat
+// input gross and net and its share of the appliance plate on the same basis.
+//
+// Accuracy: Decided by the readings: see gas_rate_uncertainty. The compression factor left at 1 costs
+// at most 0.06 % for natural gas and 0.5 % for propane at ordinary conditions. Gas is taken as dry.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A gas rate that
+// agrees with the plate is no certificate.
+//
+// Caution: Compare a heat input only with a plate on the same basis: gross is about a tenth above net
+// for natural gas.
+//
+// The context holds the settings `reference` (Conditions at which the calorific values are stated and
+// to which the rate is converted: combustion and metering temperature in °C such as 15/15 or 25/0, "60
+// °F, 14.73 psi", or a table, default 15/15); `index_unit` (Unit that the index counts, needed only
+// where the index is read: there is no default, since a wrong guess is a factor of 10 to 100, one of
+// m3, L, ft3, 10 ft3, 100 ft3, 1000 ft3); `altitude_rule` (How an altitude stands in for a barometer:
+// the standard atmosphere, or the deduction of UK billing law of 1996, one of standard_atmosphere,
+// uk_1996, default standard_atmosphere); `medium_pressure` (Whether the meter is known to run above
+// 100 mbar; otherwise such a gas pressure is refused as a slip, default false); NULL takes every
+// default.
+//
+// Source: common practice, no source (rate = volume / time; heat input = reference rate × calorific
+// value).
+//
+// Source: ideal gas law with compression factors, as ISO 13443 and EN 12405 convert volumes (from
+// memory) (conversion factor).
+//
+// Source: ISO 2533:1975, troposphere formula (constants from memory) (pressure by altitude).
+//
+// Source: Gas (Calculation of Thermal Energy) Regulations 1996 (SI 1996/439), Schedule Part I, read in
+// a public text copy (pressure by altitude under UK billing law).
+//
+// Source: International foot, 1959 (cubic foot).
+//
+// `notices` may be NULL.
+fw_status fw_gas_rate(const fw_context *context,
+                      const fw_gas_rate_input *input,
+                      fw_gas_rate_output *output,
+                      fw_notices *notices);
+
+// fw_gas_rate over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_rate_batch(const fw_context *context,
+                            size_t rows,
+                            const fw_gas_rate_input *inputs,
+                            size_t input_stride,
+                            fw_gas_rate_output *outputs,
+                            size_t output_stride,
+                            uint16_t *row_status);
+
+// Writes the defaults of fw_gas_rate into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_rate_unset(fw_gas_rate_input *input);
+
+// Uncertainty of a gas rate.
+//
+// The uncertainty budget of a timed gas rate: resolution of the meter, reaction time, permissible
+// error, calorific value, pressure and temperature, to first order and independent of each other.
+//
+// Accuracy: First order; within 0.2 % of a Monte Carlo calculation in the cases checked. The
+// distribution of the result is not normal where the resolution decides: use draws on gas_rate for its
+// limits.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A gas rate that
+// agrees with the plate is no certificate.
+//
+// Caution: Compare a heat input only with a plate on the same basis: gross is about a tenth above net
+// for natural gas.
+//
+// The context holds the settings `reference` (Conditions at which the calorific value is stated and to
+// which the rate is converted, default 15/15); NULL takes every default.
+//
+// Source: JCGM 100:2008, clause 5.1 (combination of independent uncertainties).
+//
+// Source: JCGM 100:2008, 4.3.7 (resolution and permissible error as rectangular distributions).
+//
+// Source: common practice, no source (0.15 s for each press of a stopwatch).
+//
+// `notices` may be NULL.
+fw_status fw_gas_rate_uncertainty(const fw_context *context,
+                                  const fw_gas_rate_uncertainty_input *input,
+                                  fw_gas_rate_uncertainty_output *output,
+                                  fw_notices *notices);
+
+// fw_gas_rate_uncertainty over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_rate_uncertainty_batch(const fw_context *context,
+                                        size_t rows,
+                                        const fw_gas_rate_uncertainty_input *inputs,
+                                        size_t input_stride,
+                                        fw_gas_rate_uncertainty_output *outputs,
+                                        size_t output_stride,
+                                        uint16_t *row_status);
+
+// Writes the defaults of fw_gas_rate_uncertainty into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_rate_uncertainty_unset(fw_gas_rate_uncertainty_input *input);
+
+// Duration of a test at the meter.
+//
+// The time a volume takes to pass at an expected rate, and the test time from which the meter's
+// resolution and the stopwatch leave a wanted uncertainty.
+//
+// Accuracy: As the expected rate. Error of the meter, calorific value and gas conditions are not part
+// of the wanted uncertainty.
+//
+// Caution: Compare a heat input only with a plate on the same basis: gross is about a tenth above net
+// for natural gas.
+//
+// Source: definition (time = volume / rate).
+//
+// Source: JCGM 100:2008, 4.3.7 and 5.1 (two rectangular readings and two presses, solved for the
+// time).
+//
+// Source: common practice, no source (0.15 s for each press of a stopwatch).
+//
+// `notices` may be NULL.
+fw_status fw_gas_rate_test_time(const fw_gas_rate_test_time_input *input,
+                                fw_gas_rate_test_time_output *output,
+                                fw_notices *notices);
+
+// fw_gas_rate_test_time over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_rate_test_time_batch(size_t rows,
+                                      const fw_gas_rate_test_time_input *inputs,
+                                      size_t input_stride,
+                                      fw_gas_rate_test_time_output *outputs,
+                                      size_t output_stride,
+                                      uint16_t *row_status);
+
+// Writes the defaults of fw_gas_rate_test_time into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_rate_test_time_unset(fw_gas_rate_test_time_input *input);
+
+// Energy of a metered volume of gas.
+//
+// Gross energy of the gas that a meter counted, from the volume conversion factor and the calorific
+// value that the bill states.
+//
+// Accuracy: As the figures stated.
+//
+// Source: Gas (Calculation of Thermal Energy) Regulations (SI 1992/450) regulation 4(4) (energy in kWh
+// = volume × calorific value in MJ/m³ ÷ 3.6).
+//
+// `notices` may be NULL.
+fw_status fw_gas_energy(const fw_gas_energy_input *input, fw_gas_energy_output *output, fw_notices *notices);
+
+// fw_gas_energy over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_energy_batch(size_t rows,
+                              const fw_gas_energy_input *inputs,
+                              size_t input_stride,
+                              fw_gas_energy_output *outputs,
+                              size_t output_stride,
+                              uint16_t *row_status);
+
+// Writes the defaults of fw_gas_energy into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_energy_unset(fw_gas_energy_input *input);
+
+// Change of the metering reference of a calorific value.
+//
+// A calorific value per volume carried from one metering temperature and pressure to another. The
+// combustion reference stays; where the composition is known, gas_properties gives both parts exactly.
+//
+// Accuracy: Left out: the compression factors unless given (under 0.1 % for natural gas) and any
+// change of the combustion temperature (0.26 % of the gross value from 0 °C to 25 °C for methane).
+//
+// Source: ideal gas law, with the compression factors where they are given (as ISO 13443) (volume
+// ratio).
+//
+// `notices` may be NULL.
+fw_status fw_metering_reference_change(const fw_metering_reference_change_input *input,
+                                       fw_metering_reference_change_output *output,
+                                       fw_notices *notices);
+
+// fw_metering_reference_change over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_metering_reference_change_batch(size_t rows,
+                                             const fw_metering_reference_change_input *inputs,
+                                             size_t input_stride,
+                                             fw_metering_reference_change_output *outputs,
+                                             size_t output_stride,
+                                             uint16_t *row_status);
+
+// Writes the defaults of fw_metering_reference_change into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_metering_reference_change_unset(fw_metering_reference_change_input *input);
+
+// Wobbe index from calorific value and relative density.
+//
+// Gross and net Wobbe index of a gas whose calorific value and relative density are stated, as on a
+// supplier's sheet.
+//
+// Accuracy: As the stated figures; a relative density to three places gives the Wobbe index to 0.1 %.
+//
+// Source: ISO 6976, definition of the Wobbe index (W = H/√d).
+//
+// `notices` may be NULL.
+fw_status fw_wobbe_index(const fw_wobbe_index_input *input,
+                         fw_wobbe_index_output *output,
+                         fw_notices *notices);
+
+// fw_wobbe_index over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_wobbe_index_batch(size_t rows,
+                               const fw_wobbe_index_input *inputs,
+                               size_t input_stride,
+                               fw_wobbe_index_output *outputs,
+                               size_t output_stride,
+                               uint16_t *row_status);
+
+// Writes the defaults of fw_wobbe_index into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_wobbe_index_unset(fw_wobbe_index_input *input);
+
+// Properties of liquid water.
+//
+// Density, heat capacity, enthalpy, viscosity, conductivity and expansion of liquid water at a
+// temperature and pressure.
+//
+// Accuracy: As the formulations: density 0.001 % and heat capacity 0.1 % below 100 °C; viscosity 1 %;
+// conductivity 1.5 %.
+//
+// Source: IAPWS R7-97(2012), IF97 regions 1 and 4 (density, heat capacity, enthalpy, expansion,
+// saturation pressure).
+//
+// Source: IAPWS R12-08 (viscosity, without critical enhancement).
+//
+// Source: IAPWS R15-11 (thermal conductivity).
+//
+// `notices` may be NULL.
+fw_status fw_liquid_water(const fw_liquid_water_input *input,
+                          fw_liquid_water_output *output,
+                          fw_notices *notices);
+
+// fw_liquid_water over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_liquid_water_batch(size_t rows,
+                                const fw_liquid_water_input *inputs,
+                                size_t input_stride,
+                                fw_liquid_water_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_liquid_water into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_liquid_water_unset(fw_liquid_water_input *input);
+
+// Cool-down of a heat generator and its circuits.
+//
+// How long until the hot block has fallen to a temperature with the pump running or stopped, where its
+// heat goes, and what opening or closing another circuit does to that.
+//
+// Accuracy: The equations are solved to about one part in 10^8 of the time. What limits the answer is
+// the loss coefficients (10 to 30 %) and the heat capacity of the metal (10 %): give these an
+// uncertainty.
+//
+// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+// stopped; measure before you open or drain anything.
+//
+// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+//
+// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+//
+// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+// closed, default ); `pump` (Whether the pump runs while the block cools, one of running, stopped,
+// default running); `watched` (The point whose temperature counts: the water of the block, its metal,
+// the end of the flow pipe, the emitter, or the end of the return pipe, one of block, metal, flow_end,
+// emitter, return_end, default block); `thresholds` (Temperatures to list the times of, each with a
+// name: for draining, for touching (a threshold is the caller's policy; that a hand can rest on metal
+// below about 50 °C is common practice without a source), default ); NULL takes every default.
+//
+// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
+//
+// Source: EN 442 (exponent form, from memory) (emitter output against temperature difference).
+//
+// Source: Dormand and Prince 1980; Steinebach 2023 (Rodas5P) (integration in time).
+//
+// `notices` may be NULL.
+fw_status fw_cool_down(const fw_context *context,
+                       const fw_cool_down_input *input,
+                       fw_cool_down_output *output,
+                       fw_notices *notices);
+
+// fw_cool_down over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_cool_down_batch(const fw_context *context,
+                             size_t rows,
+                             const fw_cool_down_input *inputs,
+                             size_t input_stride,
+                             fw_cool_down_output *outputs,
+                             size_t output_stride,
+                             uint16_t *row_status);
+
+// Writes the defaults of fw_cool_down into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_cool_down_unset(fw_cool_down_input *input);
+
+// Volume of a gas installation.
+//
+// Gas held by pipes, fittings and meter: what a tightness test and a purge are reckoned with.
+//
+// Accuracy: The tubes' tolerances, about 1 % to 3 %; fittings and meter as stated.
+//
+// Caution: Test pressure, waiting time, duration and the leak that may stay in use are set by the
+// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
+// not none.
+//
+// The context holds the settings `pipes` (The pipes: a list of tables, each with length and either
+// tube (by name), bore, or outside_diameter and wall; name if wanted); NULL takes every default.
+//
+// Source: Geometry (pipe volume from the bore).
+//
+// Source: common practice, no source (fittings as a share of the pipe volume).
+//
+// `notices` may be NULL.
+fw_status fw_installation_volume(const fw_context *context,
+                                 const fw_installation_volume_input *input,
+                                 fw_installation_volume_output *output,
+                                 fw_notices *notices);
+
+// fw_installation_volume over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_installation_volume_batch(const fw_context *context,
+                                       size_t rows,
+                                       const fw_installation_volume_input *inputs,
+                                       size_t input_stride,
+                                       fw_installation_volume_output *outputs,
+                                       size_t output_stride,
+                                       uint16_t *row_status);
+
+// Writes the defaults of fw_installation_volume into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_installation_volume_unset(fw_installation_volume_input *input);
+
+// Tightness test.
+//
+// Leak rate at reference conditions from a pressure drop, with the effects of temperature, barometer
+// and gauge liquid apart, and the smallest leak the test could show.
+//
+// Accuracy: The gas law is better than the readings: 0.1 K of gas temperature moves the gauge by 0.36
+// mbar, so temperature decides. Volume enters in proportion.
+//
+// Caution: Test pressure, waiting time, duration and the leak that may stay in use are set by the
+// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
+// not none.
+//
+// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
+// off, leave, call the emergency number. Reckon later.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Ideal gas law, V/R (p1/T1 - p2/T2) with absolute pressures; textbook (amount lost).
+//
+// Source: CODATA 2018 (molar gas constant).
+//
+// Source: NIST SP 811 (2008) B.8 (conventional density of water in a liquid gauge).
+//
+// `notices` may be NULL.
+fw_status fw_tightness_test(const fw_tightness_test_input *input,
+                            fw_tightness_test_output *output,
+                            fw_notices *notices);
+
+// fw_tightness_test over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_tightness_test_batch(size_t rows,
+                                  const fw_tightness_test_input *inputs,
+                                  size_t input_stride,
+                                  fw_tightness_test_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_tightness_test into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_tightness_test_unset(fw_tightness_test_input *input);
+
+// Planning a tightness test.
+//
+// The smallest leak a gauge shows in a given time, the time a given leak needs to show, and what
+// temperature does to the reading.
+//
+// Accuracy: As good as the volume and the readable movement stated.
+//
+// Caution: Test pressure, waiting time, duration and the leak that may stay in use are set by the
+// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
+// not none.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Ideal gas law at constant volume; textbook (all results).
+//
+// `notices` may be NULL.
+fw_status fw_tightness_plan(const fw_tightness_plan_input *input,
+                            fw_tightness_plan_output *output,
+                            fw_notices *notices);
+
+// fw_tightness_plan over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_tightness_plan_batch(size_t rows,
+                                  const fw_tightness_plan_input *inputs,
+                                  size_t input_stride,
+                                  fw_tightness_plan_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_tightness_plan into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_tightness_plan_unset(fw_tightness_plan_input *input);
+
+// Let-by of a shut valve.
+//
+// Flow past a shut valve from the pressure rise behind it, temperature and barometer taken out.
+//
+// Accuracy: As good as the volume and the readable movement; 0.1 K of gas temperature moves the gauge
+// by 0.36 mbar.
+//
+// Caution: Test pressure, waiting time, duration and the leak that may stay in use are set by the
+// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
+// not none.
+//
+// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
+// off, leave, call the emergency number. Reckon later.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Ideal gas law, V/R (p2/T2 - p1/T1) with absolute pressures; textbook (all results).
+//
+// `notices` may be NULL.
+fw_status fw_let_by(const fw_let_by_input *input, fw_let_by_output *output, fw_notices *notices);
+
+// fw_let_by over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_let_by_batch(size_t rows,
+                          const fw_let_by_input *inputs,
+                          size_t input_stride,
+                          fw_let_by_output *outputs,
+                          size_t output_stride,
+                          uint16_t *row_status);
+
+// Writes the defaults of fw_let_by into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_let_by_unset(fw_let_by_input *input);
+
+// A leak at another pressure or with another gas.
+//
+// What a leak measured at test pressure, perhaps with air, would be at operating pressure with the
+// gas: as a fine seep and as a hole, between which the truth lies.
+//
+// Accuracy: The two forms bound the leak; which applies is a judgement. Expansion of the gas is
+// neglected, so keep to pressures well below one bar.
+//
+// Caution: Test pressure, waiting time, duration and the leak that may stay in use are set by the
+// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
+// not none.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Hagen-Poiseuille; textbook (laminar seep: with pressure over viscosity).
+//
+// Source: Orifice equation; textbook (hole: with the root of pressure over density).
+//
+// Source: Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21 (viscosity of air).
+//
+// `notices` may be NULL.
+fw_status fw_leak_scaling(const fw_leak_scaling_input *input,
+                          fw_leak_scaling_output *output,
+                          fw_notices *notices);
+
+// fw_leak_scaling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_leak_scaling_batch(size_t rows,
+                                const fw_leak_scaling_input *inputs,
+                                size_t input_stride,
+                                fw_leak_scaling_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_leak_scaling into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_leak_scaling_unset(fw_leak_scaling_input *input);
+
+// Purge volume and time.
+//
+// Volume of gas to pass through an installation, in meter readings and in time. The factor comes from
+// the local procedure.
+//
+// Accuracy: Plain proportion.
+//
+// Caution: Air and gas pass through the explosive range while purging. Follow the local procedure for
+// venting, ignition sources and proof of completion; a volume or a time reckoned here does not prove
+// it.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: common practice, no source (purge volume as a multiple of the installation volume).
+//
+// `notices` may be NULL.
+fw_status fw_purge(const fw_purge_input *input, fw_purge_output *output, fw_notices *notices);
+
+// fw_purge over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_purge_batch(size_t rows,
+                         const fw_purge_input *inputs,
+                         size_t input_stride,
+                         fw_purge_output *outputs,
+                         size_t output_stride,
+                         uint16_t *row_status);
+
+// Writes the defaults of fw_purge into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_purge_unset(fw_purge_input *input);
+
+// Purge flow from a velocity.
+//
+// Flow that keeps a given velocity in a pipe, and the time the front takes to pass its length.
+//
+// Accuracy: Geometry; the velocity needed to sweep the pipe is not given here.
+//
+// Caution: Air and gas pass through the explosive range while purging. Follow the local procedure for
+// venting, ignition sources and proof of completion; a volume or a time reckoned here does not prove
+// it.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Continuity; textbook (all results).
+//
+// `notices` may be NULL.
+fw_status fw_purge_velocity(const fw_purge_velocity_input *input,
+                            fw_purge_velocity_output *output,
+                            fw_notices *notices);
+
+// fw_purge_velocity over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_purge_velocity_batch(size_t rows,
+                                  const fw_purge_velocity_input *inputs,
+                                  size_t input_stride,
+                                  fw_purge_velocity_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_purge_velocity into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_purge_velocity_unset(fw_purge_velocity_input *input);
+
+// Heat loss of a pipe run.
+//
+// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
+// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
+// the surface temperature solved.
+//
+// Accuracy: Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and
+// the fit of the insulation); a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips,
+// valves and touching walls change it.
+//
+// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
+// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
+// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
+// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
+// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
+// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
+// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
+// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
+// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
+// a list of thickness and conductivity, default ); NULL takes every default.
+//
+// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
+// default).
+//
+// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
+// a vertical run, by default).
+//
+// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
+//
+// Source: Gnielinski 1976, Int. Chem. Eng. 16, 359 (film inside at a Reynolds number from 4000; 3.66
+// below 2300, a line between).
+//
+// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
+// of air, fitted to 2e-6).
+//
+// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+//
+// `notices` may be NULL.
+fw_status fw_pipe_heat_loss(const fw_context *context,
+                            const fw_pipe_heat_loss_input *input,
+                            fw_pipe_heat_loss_output *output,
+                            fw_notices *notices);
+
+// fw_pipe_heat_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_pipe_heat_loss_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_pipe_heat_loss_input *inputs,
+                                  size_t input_stride,
+                                  fw_pipe_heat_loss_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_pipe_heat_loss into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_pipe_heat_loss_unset(fw_pipe_heat_loss_input *input);
+
+// Cool-down of one hot mass.
+//
+// How long a hot mass (a block, a casing, a standing pipe) takes to fall to a temperature, by a linear
+// loss, natural convection and radiation together.
+//
+// Accuracy: Exact to about 1e-11 for the loss stated; loss coefficients are commonly known to 10 to 30
+// %, the heat capacity of the metal to 10 %.
+//
+// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+// stopped; measure before you open or drain anything.
+//
+// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+//
+// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+//
+// Source: first law; Newton's law of cooling (balance and exponential).
+//
+// Source: Stefan-Boltzmann law, constant of CODATA 2018 (radiation to a room of one temperature).
+//
+// Source: Abramowitz and Stegun, Table 25.4 (quadrature where there is no closed form).
+//
+// `notices` may be NULL.
+fw_status fw_block_cool_down(const fw_block_cool_down_input *input,
+                             fw_block_cool_down_output *output,
+                             fw_notices *notices);
+
+// fw_block_cool_down over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_block_cool_down_batch(size_t rows,
+                                   const fw_block_cool_down_input *inputs,
+                                   size_t input_stride,
+                                   fw_block_cool_down_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_block_cool_down into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_block_cool_down_unset(fw_block_cool_down_input *input);
+
+// Cycling of a burner.
+//
+// On and off times, starts per hour and duty of a burner under a steady load, the effect of the
+// differential, and the water content for a wanted on-time; the heated mass has one temperature.
+//
+// Accuracy: Exact to about 1e-11 for one mass. A real circuit has a delay between flow and return that
+// shortens the on-time and lengthens the off-time: see circuit_cycling.
+//
+// Source: first law for one mass (on and off times).
+//
+// Source: EN 442 (exponent form, from memory) (emitter load).
+//
+// Source: IAPWS R7-97(2012) near 65 °C, rounded (980 kg/m³ and 4185 J/(kg·K) for the water to add).
+//
+// `notices` may be NULL.
+fw_status fw_burner_cycling(const fw_burner_cycling_input *input,
+                            fw_burner_cycling_output *output,
+                            fw_notices *notices);
+
+// fw_burner_cycling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_burner_cycling_batch(size_t rows,
+                                  const fw_burner_cycling_input *inputs,
+                                  size_t input_stride,
+                                  fw_burner_cycling_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_burner_cycling into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_burner_cycling_unset(fw_burner_cycling_input *input);
+
+// Content and mass of a length of tube.
+//
+// Bore, water content, mass and heat capacity of a length of tube of a standard size or of any size.
+//
+// Accuracy: Exact for the nominal size; walls have tolerances of 10 % and more, which move the content
+// by a few percent.
+//
+// The context holds the settings `tube` (A tube by name ("copper 15x0.7", "steel medium 1/2",
+// "multilayer 16x2"), or by value: { outer_diameter, wall_thickness, material (a metal's name, copper
+// if left out), roughness (0.0015 mm if left out) }); NULL takes every default.
+//
+// Source: EN 1057, EN 10255, EN 10305-3, EN ISO 15875, EN ISO 21003; each size says how it was seen
+// (outside diameters and walls).
+//
+// Source: geometry (content and mass).
+//
+// `notices` may be NULL.
+fw_status fw_tube_run(const fw_context *context,
+                      const fw_tube_run_input *input,
+                      fw_tube_run_output *output,
+                      fw_notices *notices);
+
+// fw_tube_run over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_tube_run_batch(const fw_context *context,
+                            size_t rows,
+                            const fw_tube_run_input *inputs,
+                            size_t input_stride,
+                            fw_tube_run_output *outputs,
+                            size_t output_stride,
+                            uint16_t *row_status);
+
+// Writes the defaults of fw_tube_run into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_tube_run_unset(fw_tube_run_input *input);
+
+// Flow from heat output and temperature drop.
+//
+// The water flow that carries a heat output between flow and return temperature, from the enthalpies
+// of the real liquid.
+//
+// Accuracy: 0.1 % for water; about 2 % for glycol mixtures, whose makers' products differ. The
+// readings limit it.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+// every default.
+//
+// Source: IAPWS SR6-08(2011) (enthalpy and density of water).
+//
+// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010, coefficients as CoolProp carries
+// them (glycol mixtures).
+//
+// Source: common practice, no source (the rule of thumb with 4186 J/(kg K) and 1 kg/L).
+//
+// `notices` may be NULL.
+fw_status fw_flow_from_heat(const fw_context *context,
+                            const fw_flow_from_heat_input *input,
+                            fw_flow_from_heat_output *output,
+                            fw_notices *notices);
+
+// fw_flow_from_heat over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_flow_from_heat_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_flow_from_heat_input *inputs,
+                                  size_t input_stride,
+                                  fw_flow_from_heat_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_flow_from_heat into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_flow_from_heat_unset(fw_flow_from_heat_input *input);
+
+// Heat output from flow and temperature drop.
+//
+// The heat that a measured water flow carries between flow and return temperature: the output by the
+// water side.
+//
+// Accuracy: 0.1 % for water besides the readings; a drop of 10 K read to 0.5 K at each end is itself 7
+// % uncertain.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water);
+// `flow_measured_in` (The pipe in which the flow was measured: its temperature fixes the density, one
+// of return, flow, default return); NULL takes every default.
+//
+// Source: IAPWS SR6-08(2011) (enthalpy and density of water).
+//
+// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010, coefficients as CoolProp carries
+// them (glycol mixtures).
+//
+// `notices` may be NULL.
+fw_status fw_heat_from_flow(const fw_context *context,
+                            const fw_heat_from_flow_input *input,
+                            fw_heat_from_flow_output *output,
+                            fw_notices *notices);
+
+// fw_heat_from_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_heat_from_flow_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_heat_from_flow_input *inputs,
+                                  size_t input_stride,
+                                  fw_heat_from_flow_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_heat_from_flow into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_heat_from_flow_unset(fw_heat_from_flow_input *input);
+
+// Emitter output at another condition.
+//
+// What a radiator rated at one flow, return and room temperature gives at another.
+//
+// Accuracy: 3 % near the rated condition for an emitter that is mounted and connected as tested; 10 %
+// at a third of the rated excess or with small flows.
+//
+// The context holds the settings `mean_excess` (How water temperature is averaged: arithmetic as EN
+// 442 rates emitters, or logarithmic, nearer the truth at large drops. Rated and actual condition
+// alike, one of arithmetic, logarithmic, default arithmetic); NULL takes every default.
+//
+// Source: EN 442-2, characteristic equation (output proportional to a power of the mean excess
+// temperature; rating at 75/65/20 °C).
+//
+// Source: textbook, heat exchanger theory (logarithmic mean).
+//
+// Source: common practice, no source (exponent 1.3 where none is stated; logarithmic mean where the
+// return excess is below 0.7 of the flow's).
+//
+// `notices` may be NULL.
+fw_status fw_emitter_output(const fw_context *context,
+                            const fw_emitter_output_input *input,
+                            fw_emitter_output_output *output,
+                            fw_notices *notices);
+
+// fw_emitter_output over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_emitter_output_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_emitter_output_input *inputs,
+                                  size_t input_stride,
+                                  fw_emitter_output_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_emitter_output into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_emitter_output_unset(fw_emitter_output_input *input);
+
+// Emitter at a water flow.
+//
+// The return temperature at which the heat the water gives up is the heat the emitter gives off, and
+// that heat.
+//
+// Accuracy: 3 % near the rated condition for an emitter that is mounted and connected as tested; 10 %
+// at a third of the rated excess or with small flows.
+//
+// The context holds the settings `mean_excess` (How water temperature is averaged: arithmetic as EN
+// 442 rates emitters, or logarithmic, nearer the truth at large drops. Rated and actual condition
+// alike, one of arithmetic, logarithmic, default arithmetic); NULL takes every default.
+//
+// Source: EN 442-2, characteristic equation (output proportional to a power of the mean excess
+// temperature; rating at 75/65/20 °C).
+//
+// Source: textbook, heat exchanger theory (logarithmic mean).
+//
+// Source: common practice, no source (exponent 1.3 where none is stated; logarithmic mean where the
+// return excess is below 0.7 of the flow's).
+//
+// `notices` may be NULL.
+fw_status fw_emitter_at_flow(const fw_context *context,
+                             const fw_emitter_at_flow_input *input,
+                             fw_emitter_at_flow_output *output,
+                             fw_notices *notices);
+
+// fw_emitter_at_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_emitter_at_flow_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_emitter_at_flow_input *inputs,
+                                   size_t input_stride,
+                                   fw_emitter_at_flow_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_emitter_at_flow into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_emitter_at_flow_unset(fw_emitter_at_flow_input *input);
+
+// Pressure drop of a run of tube.
+//
+// Velocity and pressure drop of water or a glycol mixture through a length of tube with its fittings.
+//
+// Accuracy: 5 % for the tube as new, 20 % for fittings, whose coefficients differ from make to make; a
+// factor of up to 2 in transition.
+//
+// The context holds the settings `tube` (A tube by name ("copper 15x0.7", "steel medium 1/2",
+// "multilayer 16x2"), or by value: { outer_diameter, wall_thickness, material (a metal's name, copper
+// if left out), roughness (0.0015 mm if left out) }); `fluid` (What circulates; a glycol's share is
+// the input `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water);
+// `friction` (Equation for the turbulent friction factor, one of colebrook, haaland, swamee-jain,
+// default colebrook); `fittings` (Names of fittings with their number, for instance { "elbow 90" = 6,
+// "tee branch" = 2 }); NULL takes every default.
+//
+// Source: Darcy and Weisbach; Hagen and Poiseuille below Re 2300; Colebrook 1939 from Re 4000
+// (friction in the tube).
+//
+// Source: Crane TP-410M (2009); Cengel & Cimbala Table 8-4, from memory (loss coefficients of
+// fittings).
+//
+// Source: IAPWS SR6-08(2011), IAPWS R12-08 (density and viscosity of water).
+//
+// Source: common practice, no source (velocities of 0.2 m/s (air) and 1 m/s (noise)).
+//
+// `notices` may be NULL.
+fw_status fw_water_pressure_drop(const fw_context *context,
+                                 const fw_water_pressure_drop_input *input,
+                                 fw_water_pressure_drop_output *output,
+                                 fw_notices *notices);
+
+// fw_water_pressure_drop over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_water_pressure_drop_batch(const fw_context *context,
+                                       size_t rows,
+                                       const fw_water_pressure_drop_input *inputs,
+                                       size_t input_stride,
+                                       fw_water_pressure_drop_output *outputs,
+                                       size_t output_stride,
+                                       uint16_t *row_status);
+
+// Writes the defaults of fw_water_pressure_drop into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_water_pressure_drop_unset(fw_water_pressure_drop_input *input);
+
+// Static head.
+//
+// The pressure that a height of water makes at its temperature.
+//
+// Accuracy: 0.001 % for water besides the height; local gravity differs from standard by up to 0.3 %.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+// every default.
+//
+// Source: hydrostatics (density times gravity times height).
+//
+// Source: IAPWS SR6-08(2011) (density of water).
+//
+// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010 (density of glycol mixtures).
+//
+// `notices` may be NULL.
+fw_status fw_static_head(const fw_context *context,
+                         const fw_static_head_input *input,
+                         fw_static_head_output *output,
+                         fw_notices *notices);
+
+// fw_static_head over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_static_head_batch(const fw_context *context,
+                               size_t rows,
+                               const fw_static_head_input *inputs,
+                               size_t input_stride,
+                               fw_static_head_output *outputs,
+                               size_t output_stride,
+                               uint16_t *row_status);
+
+// Writes the defaults of fw_static_head into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_static_head_unset(fw_static_head_input *input);
+
+// Gas through an injector.
+//
+// Flow and heat input of burner injectors from bore, pressure, discharge coefficient and relative
+// density.
+//
+// Accuracy: The discharge coefficient decides: 0.8 to 0.95 by the shape of the bore, unknown to about
+// 5 % unless measured. Expansion costs 0.2 % for each 10 mbar.
+//
+// Caution: Change an injector, a pressure or a gas only as the appliance maker allows, and prove
+// combustion afterwards with an analyser.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Orifice equation for a small pressure difference; textbook (flow).
+//
+// Source: Fulford, biogas stove burner design; seen in a public reproduction (practical form 0.0467
+// C_d A √(p/d)).
+//
+// `notices` may be NULL.
+fw_status fw_injector_flow(const fw_injector_flow_input *input,
+                           fw_injector_flow_output *output,
+                           fw_notices *notices);
+
+// fw_injector_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_injector_flow_batch(size_t rows,
+                                 const fw_injector_flow_input *inputs,
+                                 size_t input_stride,
+                                 fw_injector_flow_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_injector_flow into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_injector_flow_unset(fw_injector_flow_input *input);
+
+// Size of an injector.
+//
+// Bore of a burner injector for a heat input or a flow at a pressure.
+//
+// Accuracy: Half the error of the discharge coefficient; a drill is stepped more coarsely than that.
+//
+// Caution: Change an injector, a pressure or a gas only as the appliance maker allows, and prove
+// combustion afterwards with an analyser.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Orifice equation for a small pressure difference; textbook (area).
+//
+// `notices` may be NULL.
+fw_status fw_injector_size(const fw_injector_size_input *input,
+                           fw_injector_size_output *output,
+                           fw_notices *notices);
+
+// fw_injector_size over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_injector_size_batch(size_t rows,
+                                 const fw_injector_size_input *inputs,
+                                 size_t input_stride,
+                                 fw_injector_size_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_injector_size into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_injector_size_unset(fw_injector_size_input *input);
+
+// Burner pressure, heat input and gas.
+//
+// Heat input at another burner pressure, gas, gas temperature or barometer by the square law of the
+// injector, the pressure for a wanted heat input, and the injector for it.
+//
+// Accuracy: Within about 1 % from half to twice the pressure, if the injector is the only resistance
+// and its discharge coefficient stays.
+//
+// Caution: Change an injector, a pressure or a gas only as the appliance maker allows, and prove
+// combustion afterwards with an analyser.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// Source: Orifice equation for a small pressure difference; textbook (heat input with the root of
+// pressure times gas density).
+//
+// Source: ISO 6976:2016, definition (Wobbe index).
+//
+// Source: common practice, no source (modified Wobbe index: Wobbe index over the root of the absolute
+// gas temperature).
+//
+// `notices` may be NULL.
+fw_status fw_burner_pressure(const fw_burner_pressure_input *input,
+                             fw_burner_pressure_output *output,
+                             fw_notices *notices);
+
+// fw_burner_pressure over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_burner_pressure_batch(size_t rows,
+                                   const fw_burner_pressure_input *inputs,
+                                   size_t input_stride,
+                                   fw_burner_pressure_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_burner_pressure into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_burner_pressure_unset(fw_burner_pressure_input *input);
+
+// Effect of altitude.
+//
+// Barometric pressure at a height, and with it the density of air and the heat input of a burner left
+// as it was set at sea level.
+//
+// Accuracy: Weather of equal sea-level pressure departs from the standard atmosphere by about 0.5 % of
+// the pressure for each 1000 m.
+//
+// Caution: Rules for derating at altitude are the maker's and the local code's; they are not reckoned
+// here.
+//
+// Caution: Change an injector, a pressure or a gas only as the appliance maker allows, and prove
+// combustion afterwards with an analyser.
+//
+// Source: ISO 2533:1975 standard atmosphere (constants from memory, checked on its sea-level values)
+// (pressure with height).
+//
+// Source: Orifice equation; textbook (heat input with the root of gas density).
+//
+// `notices` may be NULL.
+fw_status fw_altitude(const fw_altitude_input *input, fw_altitude_output *output, fw_notices *notices);
+
+// fw_altitude over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_altitude_batch(size_t rows,
+                            const fw_altitude_input *inputs,
+                            size_t input_stride,
+                            fw_altitude_output *outputs,
+                            size_t output_stride,
+                            uint16_t *row_status);
+
+// Writes the defaults of fw_altitude into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_altitude_unset(fw_altitude_input *input);
+
+// Absolute pressure.
+//
+// The pressure above vacuum of what a gauge shows, from the pressure of the atmosphere.
+//
+// Accuracy: Exact; the barometer carries the uncertainty.
+//
+// Source: definition of gauge pressure (the sum).
+//
+// `notices` may be NULL.
+fw_status fw_absolute_pressure(const fw_absolute_pressure_input *input,
+                               fw_absolute_pressure_output *output,
+                               fw_notices *notices);
+
+// fw_absolute_pressure over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_absolute_pressure_batch(size_t rows,
+                                     const fw_absolute_pressure_input *inputs,
+                                     size_t input_stride,
+                                     fw_absolute_pressure_output *outputs,
+                                     size_t output_stride,
+                                     uint16_t *row_status);
+
+// Writes the defaults of fw_absolute_pressure into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_absolute_pressure_unset(fw_absolute_pressure_input *input);
+
+// Reading of an analyser.
+//
+// Whether a reading lies in the measuring range of the cell, and the uncertainty that the data sheet's
+// accuracy and resolution give it.
+//
+// Accuracy: As the data sheet; drift since the last calibration, cross-sensitivity and a wet or
+// leaking sample are not in it.
+//
+// Caution: An analyser past its calibration date gives figures for guidance only; record date and
+// certificate.
+//
+// Caution: A number inside a limit says nothing of spillage, flue flow or ventilation.
+//
+// Source: JCGM 100:2008, 4.3.7 and 4.3.8 (rectangular distributions of accuracy and resolution).
+//
+// `notices` may be NULL.
+fw_status fw_analyser_reading(const fw_analyser_reading_input *input,
+                              fw_analyser_reading_output *output,
+                              fw_notices *notices);
+
+// fw_analyser_reading over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_analyser_reading_batch(size_t rows,
+                                    const fw_analyser_reading_input *inputs,
+                                    size_t input_stride,
+                                    fw_analyser_reading_output *outputs,
+                                    size_t output_stride,
+                                    uint16_t *row_status);
+
+// Writes the defaults of fw_analyser_reading into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_analyser_reading_unset(fw_analyser_reading_input *input);
+
+// Thermo-electric flame supervision.
+//
+// Margin of the thermocouple's voltage over what the electromagnet needs. Plain readings: what is
+// enough is for the maker's instructions and the policy they are judged against.
+//
+// Accuracy: That of the millivoltmeter.
+//
+// Caution: A flame supervision is a safety device: never tie, bridge or adjust it to keep an appliance
+// going.
+//
+// Caution: Prove that the valve closes with the flame out and that gas has stopped, before the
+// appliance is left.
+//
+// Source: comparison of readings, common practice, no source (ratio and margins).
+//
+// `notices` may be NULL.
+fw_status fw_flame_supervision_voltage(const fw_flame_supervision_voltage_input *input,
+                                       fw_flame_supervision_voltage_output *output,
+                                       fw_notices *notices);
+
+// fw_flame_supervision_voltage over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_flame_supervision_voltage_batch(size_t rows,
+                                             const fw_flame_supervision_voltage_input *inputs,
+                                             size_t input_stride,
+                                             fw_flame_supervision_voltage_output *outputs,
+                                             size_t output_stride,
+                                             uint16_t *row_status);
+
+// Writes the defaults of fw_flame_supervision_voltage into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_flame_supervision_voltage_unset(fw_flame_supervision_voltage_input *input);
+
+// Mass concentration of a gas.
+//
+// Milligrams per cubic metre from parts per million at a stated temperature and pressure.
+//
+// Accuracy: The ideal gas law is good to 0.1 % for flue gas and room air; the analyser decides.
+//
+// Caution: Carbon monoxide cannot be smelt or felt. On an alarm or a suspicious reading: people out
+// first, ventilate, isolate the gas, then calculate.
+//
+// Caution: A number below a limit says nothing of spillage, flue flow or ventilation; limits and
+// procedures are those in force locally.
+//
+// The context holds the settings `gas` (The gas; oxides of nitrogen together are stated as nitrogen
+// dioxide, one of carbon_monoxide, carbon_dioxide, nitric_oxide, nitrogen_dioxide, sulphur_dioxide,
+// methane, oxygen, other, default carbon_monoxide); `molar_mass` (Molar mass, for gas = "other"
+// alone); NULL takes every default.
+//
+// Source: ideal gas law with the molar gas constant of the SI (2019) (concentration from fraction).
+//
+// Source: IUPAC standard atomic weights (abridged, 2013); ISO 6976:2016 for carbon monoxide and
+// dioxide (molar masses).
+//
+// `notices` may be NULL.
+fw_status fw_gas_mass_concentration(const fw_context *context,
+                                    const fw_gas_mass_concentration_input *input,
+                                    fw_gas_mass_concentration_output *output,
+                                    fw_notices *notices);
+
+// fw_gas_mass_concentration over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_mass_concentration_batch(const fw_context *context,
+                                          size_t rows,
+                                          const fw_gas_mass_concentration_input *inputs,
+                                          size_t input_stride,
+                                          fw_gas_mass_concentration_output *outputs,
+                                          size_t output_stride,
+                                          uint16_t *row_status);
+
+// Writes the defaults of fw_gas_mass_concentration into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_mass_concentration_unset(fw_gas_mass_concentration_input *input);
+
+// Volume fraction of a gas.
+//
+// Parts per million from milligrams per cubic metre at a stated temperature and pressure.
+//
+// Accuracy: The ideal gas law is good to 0.1 % for flue gas and room air; the analyser decides.
+//
+// Caution: Carbon monoxide cannot be smelt or felt. On an alarm or a suspicious reading: people out
+// first, ventilate, isolate the gas, then calculate.
+//
+// Caution: A number below a limit says nothing of spillage, flue flow or ventilation; limits and
+// procedures are those in force locally.
+//
+// The context holds the settings `gas` (The gas; oxides of nitrogen together are stated as nitrogen
+// dioxide, one of carbon_monoxide, carbon_dioxide, nitric_oxide, nitrogen_dioxide, sulphur_dioxide,
+// methane, oxygen, other, default carbon_monoxide); `molar_mass` (Molar mass, for gas = "other"
+// alone); NULL takes every default.
+//
+// Source: ideal gas law with the molar gas constant of the SI (2019) (concentration from fraction).
+//
+// Source: IUPAC standard atomic weights (abridged, 2013); ISO 6976:2016 for carbon monoxide and
+// dioxide (molar masses).
+//
+// `notices` may be NULL.
+fw_status fw_gas_volume_fraction(const fw_context *context,
+                                 const fw_gas_volume_fraction_input *input,
+                                 fw_gas_volume_fraction_output *output,
+                                 fw_notices *notices);
+
+// fw_gas_volume_fraction over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_volume_fraction_batch(const fw_context *context,
+                                       size_t rows,
+                                       const fw_gas_volume_fraction_input *inputs,
+                                       size_t input_stride,
+                                       fw_gas_volume_fraction_output *outputs,
+                                       size_t output_stride,
+                                       uint16_t *row_status);
+
+// Writes the defaults of fw_gas_volume_fraction into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_volume_fraction_unset(fw_gas_volume_fraction_input *input);
+
+// Inclined gauge.
+//
+// Small gauge pressure or draught from the movement along an inclined tube. The level in the cistern
+// is taken as fixed.
+//
+// Accuracy: The relative density printed on the gauge holds at its own temperature; most oils lose
+// about 0.1 % of density per kelvin. An angle wrong by 0.5 degrees changes a 10 degree gauge by 5 %.
+//
+// Caution: Working on gas is for people legally competent to do it, to the procedure in force where
+// they work; a computed pressure certifies nothing.
+//
+// Source: hydrostatics and geometry, h = l sin α (height and pressure of the column).
+//
+// Source: NIST SP 811 (2008), Appendix B.8 (conventional water, to which the relative density refers).
+//
+// `notices` may be NULL.
+fw_status fw_inclined_gauge(const fw_inclined_gauge_input *input,
+                            fw_inclined_gauge_output *output,
+                            fw_notices *notices);
+
+// fw_inclined_gauge over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_inclined_gauge_batch(size_t rows,
+                                  const fw_inclined_gauge_input *inputs,
+                                  size_t input_stride,
+                                  fw_inclined_gauge_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_inclined_gauge into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_inclined_gauge_unset(fw_inclined_gauge_input *input);
+
+// Pressure of a liquid column.
+//
+// Gauge pressure from the level difference of a U-gauge or a scale that gives it, with the true
+// density of the liquid and local gravity, beside the figure in conventional units of water column.
+//
+// Accuracy: The sum is good to 0.001 %; the reading of a limb to half a millimetre decides, which is
+// 0.05 mbar.
+//
+// Caution: Working on gas is for people legally competent to do it, to the procedure in force where
+// they work; a computed pressure certifies nothing.
+//
+// The context holds the settings `liquid` (The liquid in the gauge: water, or one of stated density,
+// one of water, stated, default water); `density` (Density of a stated liquid); `density_temperature`
+// (Temperature of the stated density, default 20 degC); `expansion_coefficient` (Cubic expansion
+// coefficient of a stated liquid, default 0 1/K); NULL takes every default.
+//
+// Source: hydrostatics, p = ρ g h (pressure of a column).
+//
+// Source: IAPWS SR6-08(2011), liquid water at 0.1 MPa (density of water).
+//
+// Source: NIST SP 811 (2008), Appendix B.8 (conventional water, standard gravity).
+//
+// Source: Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331, as fitted in the air module (density
+// of dry air).
+//
+// `notices` may be NULL.
+fw_status fw_liquid_column(const fw_context *context,
+                           const fw_liquid_column_input *input,
+                           fw_liquid_column_output *output,
+                           fw_notices *notices);
+
+// fw_liquid_column over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_liquid_column_batch(const fw_context *context,
+                                 size_t rows,
+                                 const fw_liquid_column_input *inputs,
+                                 size_t input_stride,
+                                 fw_liquid_column_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_liquid_column into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_liquid_column_unset(fw_liquid_column_input *input);
+
+// Local gravity.
+//
+// Acceleration of gravity at a latitude and height, for a liquid-column gauge read exactly.
+//
+// Accuracy: The true local value differs by up to about 0.0005 m/s² (0.005 %), from the ground below.
+//
+// Source: Moritz, Geodetic Reference System 1980, J. Geodesy 74 (2000) 128, Somigliana's closed form
+// (gravity at sea level).
+//
+// Source: free-air gradient 3.086e-6 1/s², textbook value (decrease with height).
+//
+// `notices` may be NULL.
+fw_status fw_local_gravity(const fw_local_gravity_input *input,
+                           fw_local_gravity_output *output,
+                           fw_notices *notices);
+
+// fw_local_gravity over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_local_gravity_batch(size_t rows,
+                                 const fw_local_gravity_input *inputs,
+                                 size_t input_stride,
+                                 fw_local_gravity_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_local_gravity into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_local_gravity_unset(fw_local_gravity_input *input);
+
+// Resistance of a platinum thermometer.
+//
+// Resistance to expect of a platinum element at a temperature, the band its class allows, and what
+// two-wire leads do to the reading.
+//
+// Accuracy: The relation is exact by definition; the class of the element decides.
+//
+// The context holds the settings `class` (Tolerance class of IEC 60751, one of none, AA, A, B, C,
+// default none); `construction` (Wire-wound or film element; it decides how far the class reaches, one
+// of wire, film, default wire); NULL takes every default.
+//
+// Source: IEC 60751:2008, 4.2, coefficients from public reproductions (resistance and temperature).
+//
+// Source: IEC 60751:2008, tolerance classes, formulae from public reproductions, ranges from memory
+// (tolerance).
+//
+// `notices` may be NULL.
+fw_status fw_platinum_resistance(const fw_context *context,
+                                 const fw_platinum_resistance_input *input,
+                                 fw_platinum_resistance_output *output,
+                                 fw_notices *notices);
+
+// fw_platinum_resistance over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_platinum_resistance_batch(const fw_context *context,
+                                       size_t rows,
+                                       const fw_platinum_resistance_input *inputs,
+                                       size_t input_stride,
+                                       fw_platinum_resistance_output *outputs,
+                                       size_t output_stride,
+                                       uint16_t *row_status);
+
+// Writes the defaults of fw_platinum_resistance into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_platinum_resistance_unset(fw_platinum_resistance_input *input);
+
+// Temperature of a platinum thermometer.
+//
+// Temperature from the resistance of a Pt100, Pt1000 or other platinum element, with the error of
+// two-wire leads and the tolerance of a class.
+//
+// Accuracy: The relation is inverted to 1e-9 K from -200 to 850 °C; the class of the element and the
+// meter decide.
+//
+// The context holds the settings `class` (Tolerance class of IEC 60751, one of none, AA, A, B, C,
+// default none); `construction` (Wire-wound or film element; it decides how far the class reaches, one
+// of wire, film, default wire); NULL takes every default.
+//
+// Source: IEC 60751:2008, 4.2, coefficients from public reproductions (resistance and temperature).
+//
+// Source: IEC 60751:2008, tolerance classes, formulae from public reproductions, ranges from memory
+// (tolerance).
+//
+// `notices` may be NULL.
+fw_status fw_platinum_temperature(const fw_context *context,
+                                  const fw_platinum_temperature_input *input,
+                                  fw_platinum_temperature_output *output,
+                                  fw_notices *notices);
+
+// fw_platinum_temperature over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_platinum_temperature_batch(const fw_context *context,
+                                        size_t rows,
+                                        const fw_platinum_temperature_input *inputs,
+                                        size_t input_stride,
+                                        fw_platinum_temperature_output *outputs,
+                                        size_t output_stride,
+                                        uint16_t *row_status);
+
+// Writes the defaults of fw_platinum_temperature into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_platinum_temperature_unset(fw_platinum_temperature_input *input);
+
+// Temperature of a thermistor from Beta.
+//
+// Temperature from the resistance, the resistance at a reference temperature and Beta. The constants
+// are inputs, so their tolerances propagate.
+//
+// Accuracy: Beta between 25 and 85 °C describes a typical thermistor to about 0.5 K between 0 and 100
+// °C, worse beyond; the tolerances of R₀ and β come on top.
+//
+// Source: Beta equation as in IEC 60539-1, from memory (1/T = 1/T₀ + ln(R/R₀)/β).
+//
+// Source: Steinhart and Hart, Deep-Sea Research 15 (1968) 497, from memory (three-term and four-term
+// forms).
+//
+// `notices` may be NULL.
+fw_status fw_thermistor_beta(const fw_thermistor_beta_input *input,
+                             fw_thermistor_beta_output *output,
+                             fw_notices *notices);
+
+// fw_thermistor_beta over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermistor_beta_batch(size_t rows,
+                                   const fw_thermistor_beta_input *inputs,
+                                   size_t input_stride,
+                                   fw_thermistor_beta_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_thermistor_beta into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermistor_beta_unset(fw_thermistor_beta_input *input);
+
+// Beta of a thermistor from two points.
+//
+// Beta between two points of resistance and temperature, of a data sheet or measured.
+//
+// Accuracy: Exact for the points given.
+//
+// Source: Beta equation as in IEC 60539-1, from memory (1/T = 1/T₀ + ln(R/R₀)/β).
+//
+// Source: Steinhart and Hart, Deep-Sea Research 15 (1968) 497, from memory (three-term and four-term
+// forms).
+//
+// `notices` may be NULL.
+fw_status fw_thermistor_beta_of_points(const fw_thermistor_beta_of_points_input *input,
+                                       fw_thermistor_beta_of_points_output *output,
+                                       fw_notices *notices);
+
+// fw_thermistor_beta_of_points over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermistor_beta_of_points_batch(size_t rows,
+                                             const fw_thermistor_beta_of_points_input *inputs,
+                                             size_t input_stride,
+                                             fw_thermistor_beta_of_points_output *outputs,
+                                             size_t output_stride,
+                                             uint16_t *row_status);
+
+// Writes the defaults of fw_thermistor_beta_of_points into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermistor_beta_of_points_unset(fw_thermistor_beta_of_points_input *input);
+
+// Temperature of a thermistor.
+//
+// Temperature from the resistance of an NTC thermistor by Beta, by three or four coefficients, or by a
+// curve through points.
+//
+// Accuracy: As the curve: Beta about 0.5 K between 0 and 100 °C, three terms about 0.02 K, four terms
+// better; the tolerance of the part comes on top.
+//
+// The context holds the settings `curve` (How the thermistor is described: Beta; three Steinhart-Hart
+// coefficients for R in ohm; four coefficients of the powers of ln(R/R₀); or points of resistance and
+// temperature (two give Beta, three the Steinhart-Hart form, four the four-term form), one of beta,
+// steinhart_hart, four_term, points); `reference_resistance` (R₀, for the curves beta and four_term);
+// `reference_temperature` (Temperature of R₀, for the curve beta, default 25 degC); `beta` (Beta, for
+// the curve beta); `coefficients` (Three or four coefficients, for the curves steinhart_hart and
+// four_term); `resistances` (Resistances of two to four points); `temperatures` (Temperatures of the
+// points, in the order of the resistances); NULL takes every default.
+//
+// Source: Beta equation as in IEC 60539-1, from memory (1/T = 1/T₀ + ln(R/R₀)/β).
+//
+// Source: Steinhart and Hart, Deep-Sea Research 15 (1968) 497, from memory (three-term and four-term
+// forms).
+//
+// `notices` may be NULL.
+fw_status fw_thermistor_temperature(const fw_context *context,
+                                    const fw_thermistor_temperature_input *input,
+                                    fw_thermistor_temperature_output *output,
+                                    fw_notices *notices);
+
+// fw_thermistor_temperature over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermistor_temperature_batch(const fw_context *context,
+                                          size_t rows,
+                                          const fw_thermistor_temperature_input *inputs,
+                                          size_t input_stride,
+                                          fw_thermistor_temperature_output *outputs,
+                                          size_t output_stride,
+                                          uint16_t *row_status);
+
+// Writes the defaults of fw_thermistor_temperature into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermistor_temperature_unset(fw_thermistor_temperature_input *input);
+
+// Thermistor check with an ohmmeter.
+//
+// Resistance to expect of an NTC thermistor at a temperature and the band its tolerances allow, with a
+// table from -20 to 110 °C to check against, and what a measured resistance would make the control
+// believe.
+//
+// Accuracy: The band is the worst case of the stated tolerances, not a statistical one.
+//
+// Caution: Measure resistance only on a sensor that is unplugged and dead; the board must be isolated
+// first.
+//
+// The context holds the settings `curve` (How the thermistor is described: Beta; three Steinhart-Hart
+// coefficients for R in ohm; four coefficients of the powers of ln(R/R₀); or points of resistance and
+// temperature (two give Beta, three the Steinhart-Hart form, four the four-term form), one of beta,
+// steinhart_hart, four_term, points); `reference_resistance` (R₀, for the curves beta and four_term);
+// `reference_temperature` (Temperature of R₀, for the curve beta, default 25 degC); `beta` (Beta, for
+// the curve beta); `coefficients` (Three or four coefficients, for the curves steinhart_hart and
+// four_term); `resistances` (Resistances of two to four points); `temperatures` (Temperatures of the
+// points, in the order of the resistances); NULL takes every default.
+//
+// Source: Beta equation as in IEC 60539-1, from memory (1/T = 1/T₀ + ln(R/R₀)/β).
+//
+// Source: Steinhart and Hart, Deep-Sea Research 15 (1968) 497, from memory (three-term and four-term
+// forms).
+//
+// `notices` may be NULL.
+fw_status fw_thermistor_check(const fw_context *context,
+                              const fw_thermistor_check_input *input,
+                              fw_thermistor_check_output *output,
+                              fw_notices *notices);
+
+// fw_thermistor_check over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermistor_check_batch(const fw_context *context,
+                                    size_t rows,
+                                    const fw_thermistor_check_input *inputs,
+                                    size_t input_stride,
+                                    fw_thermistor_check_output *outputs,
+                                    size_t output_stride,
+                                    uint16_t *row_status);
+
+// Writes the defaults of fw_thermistor_check into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermistor_check_unset(fw_thermistor_check_input *input);
+
+// Steinhart-Hart coefficients from three points.
+//
+// The three-term curve through three points of resistance and temperature, and the temperature it
+// gives for another resistance.
+//
+// Accuracy: Between points 0, 40 and 85 °C the curve follows a typical thermistor to about 0.01 K;
+// outside the points it strays.
+//
+// Source: Beta equation as in IEC 60539-1, from memory (1/T = 1/T₀ + ln(R/R₀)/β).
+//
+// Source: Steinhart and Hart, Deep-Sea Research 15 (1968) 497, from memory (three-term and four-term
+// forms).
+//
+// `notices` may be NULL.
+fw_status fw_thermistor_fit(const fw_thermistor_fit_input *input,
+                            fw_thermistor_fit_output *output,
+                            fw_notices *notices);
+
+// fw_thermistor_fit over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermistor_fit_batch(size_t rows,
+                                  const fw_thermistor_fit_input *inputs,
+                                  size_t input_stride,
+                                  fw_thermistor_fit_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_thermistor_fit into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermistor_fit_unset(fw_thermistor_fit_input *input);
+
+// Temperature of a thermocouple.
+//
+// Temperature of the measuring junction from the voltage at the meter and the temperature of the
+// reference junction, whose EMF is added.
+//
+// Accuracy: The reference function is inverted to 1e-9 K (at the joins of its pieces it steps itself
+// by up to 1.2e-6 K); the class of the wire decides.
+//
+// The context holds the settings `type` (Letter of the thermocouple type, IEC 60584-1, one of K, J, T,
+// N, S, R, B, E, default K); `class` (Tolerance class of IEC 60584-1, one of none, 1, 2, 3, default
+// none); NULL takes every default.
+//
+// Source: NIST Standard Reference Database 60 (Monograph 175), same functions as IEC 60584-1:2013 (EMF
+// on ITS-90, reference junction at 0 °C).
+//
+// Source: IEC 60584-1:2013, tolerance classes, from two public reproductions (tolerance).
+//
+// `notices` may be NULL.
+fw_status fw_thermocouple_temperature(const fw_context *context,
+                                      const fw_thermocouple_temperature_input *input,
+                                      fw_thermocouple_temperature_output *output,
+                                      fw_notices *notices);
+
+// fw_thermocouple_temperature over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermocouple_temperature_batch(const fw_context *context,
+                                            size_t rows,
+                                            const fw_thermocouple_temperature_input *inputs,
+                                            size_t input_stride,
+                                            fw_thermocouple_temperature_output *outputs,
+                                            size_t output_stride,
+                                            uint16_t *row_status);
+
+// Writes the defaults of fw_thermocouple_temperature into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermocouple_temperature_unset(fw_thermocouple_temperature_input *input);
+
+// Voltage of a thermocouple.
+//
+// Voltage to expect at the meter for the temperatures of both junctions.
+//
+// Accuracy: The reference function is exact by definition; the class of the wire decides.
+//
+// The context holds the settings `type` (Letter of the thermocouple type, IEC 60584-1, one of K, J, T,
+// N, S, R, B, E, default K); `class` (Tolerance class of IEC 60584-1, one of none, 1, 2, 3, default
+// none); NULL takes every default.
+//
+// Source: NIST Standard Reference Database 60 (Monograph 175), same functions as IEC 60584-1:2013 (EMF
+// on ITS-90, reference junction at 0 °C).
+//
+// Source: IEC 60584-1:2013, tolerance classes, from two public reproductions (tolerance).
+//
+// `notices` may be NULL.
+fw_status fw_thermocouple_voltage(const fw_context *context,
+                                  const fw_thermocouple_voltage_input *input,
+                                  fw_thermocouple_voltage_output *output,
+                                  fw_notices *notices);
+
+// fw_thermocouple_voltage over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermocouple_voltage_batch(const fw_context *context,
+                                        size_t rows,
+                                        const fw_thermocouple_voltage_input *inputs,
+                                        size_t input_stride,
+                                        fw_thermocouple_voltage_output *outputs,
+                                        size_t output_stride,
+                                        uint16_t *row_status);
+
+// Writes the defaults of fw_thermocouple_voltage into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermocouple_voltage_unset(fw_thermocouple_voltage_input *input);
+
+// Differential of a thermostat.
+//
+// Differential and mid-point from the temperature at which a thermostat opens and the one at which it
+// closes again.
+//
+// Accuracy: As the two readings; the probe must sit where the thermostat's sensor sits.
+//
+// Caution: A switching point is where the sensor is, not where the water is hottest: compare at the
+// phial or pocket.
+//
+// Caution: Never bridge or lift a thermostat or limit to get a reading.
+//
+// Caution: A cast-iron block and its water stay hot for tens of minutes after the burner stops:
+// scalding and steam.
+//
+// Source: IEC 60730-1 (wording from memory) (operating value, differential).
+//
+// `notices` may be NULL.
+fw_status fw_thermostat_differential(const fw_thermostat_differential_input *input,
+                                     fw_thermostat_differential_output *output,
+                                     fw_notices *notices);
+
+// fw_thermostat_differential over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermostat_differential_batch(size_t rows,
+                                           const fw_thermostat_differential_input *inputs,
+                                           size_t input_stride,
+                                           fw_thermostat_differential_output *outputs,
+                                           size_t output_stride,
+                                           uint16_t *row_status);
+
+// Writes the defaults of fw_thermostat_differential into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermostat_differential_unset(fw_thermostat_differential_input *input);
+
+// Thermostat test.
+//
+// Cut-out, cut-in, differential, repeatability and drift of a control thermostat from repeated
+// readings. Not for judging a limit thermostat.
+//
+// Accuracy: That of the thermometer and of its contact; a probe that lags reads the cut-out low and
+// the cut-in high. The lag is not in the uncertainties given.
+//
+// Caution: A switching point is where the sensor is, not where the water is hottest: compare at the
+// phial or pocket.
+//
+// Caution: Never bridge or lift a thermostat or limit to get a reading.
+//
+// Caution: A cast-iron block and its water stay hot for tens of minutes after the burner stops:
+// scalding and steam.
+//
+// The context holds the settings `cut_outs` (Temperatures at which the contact opened on the rise, in
+// order); `cut_ins` (Temperatures at which the contact closed again on the fall, in order); NULL takes
+// every default.
+//
+// Source: IEC 60730-1 and -2-9 (wording from memory) (operating value, differential).
+//
+// Source: JCGM 100:2008, 4.2 (standard deviation of repeated readings and of their mean).
+//
+// Source: least-squares line, textbook (drift and its uncertainty).
+//
+// `notices` may be NULL.
+fw_status fw_thermostat_test(const fw_context *context,
+                             const fw_thermostat_test_input *input,
+                             fw_thermostat_test_output *output,
+                             fw_notices *notices);
+
+// fw_thermostat_test over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_thermostat_test_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_thermostat_test_input *inputs,
+                                   size_t input_stride,
+                                   fw_thermostat_test_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_thermostat_test into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_thermostat_test_unset(fw_thermostat_test_input *input);
+
+// U-gauge, both limbs.
+//
+// Gauge pressure from how far the liquid fell in one limb and rose in the other. Both are asked for,
+// since one alone is half the pressure.
+//
+// Accuracy: The sum is good to 0.001 %; the reading of a limb to half a millimetre decides, which is
+// 0.05 mbar.
+//
+// Caution: Working on gas is for people legally competent to do it, to the procedure in force where
+// they work; a computed pressure certifies nothing.
+//
+// The context holds the settings `liquid` (The liquid in the gauge: water, or one of stated density,
+// one of water, stated, default water); `density` (Density of a stated liquid); `density_temperature`
+// (Temperature of the stated density, default 20 degC); `expansion_coefficient` (Cubic expansion
+// coefficient of a stated liquid, default 0 1/K); NULL takes every default.
+//
+// Source: hydrostatics, p = ρ g h (pressure of a column).
+//
+// Source: IAPWS SR6-08(2011), liquid water at 0.1 MPa (density of water).
+//
+// Source: NIST SP 811 (2008), Appendix B.8 (conventional water, standard gravity).
+//
+// Source: Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331, as fitted in the air module (density
+// of dry air).
+//
+// `notices` may be NULL.
+fw_status fw_u_gauge(const fw_context *context,
+                     const fw_u_gauge_input *input,
+                     fw_u_gauge_output *output,
+                     fw_notices *notices);
+
+// fw_u_gauge over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_u_gauge_batch(const fw_context *context,
+                           size_t rows,
+                           const fw_u_gauge_input *inputs,
+                           size_t input_stride,
+                           fw_u_gauge_output *outputs,
+                           size_t output_stride,
+                           uint16_t *row_status);
+
+// Writes the defaults of fw_u_gauge into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_u_gauge_unset(fw_u_gauge_input *input);
+
+#ifdef __cplusplus
+}  // extern "C"
+#endif  // __cplusplus
+
+#endif  /* FLAMEWRIGHT_H */

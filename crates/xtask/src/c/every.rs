@@ -1,0 +1,202 @@
+//! `every.inc`: the table of all calculations that the C tests walk, with readings and what the Rust
+//! library makes of them.
+
+use flamewright::calculation::{Form, Setting};
+use flamewright::catalogue::{CATALOGUE, Entry, Prepared};
+use flamewright::node::Node;
+use flamewright::quantity::quantity_text;
+use flamewright::record::Field;
+use std::fmt::Write;
+
+/// Readings drawn for each calculation.
+const SAMPLES: usize = 24;
+
+pub(super) fn table() -> Result<String, String> {
+    let mut text = String::from("#include \"every.h\"\n");
+    let mut rows = String::new();
+    for entry in CATALOGUE {
+        calculation(*entry, &mut text, &mut rows).map_err(|e| e.to_string())?;
+    }
+    write!(text, "const struct calculation every[] = {{\n{rows}}};\nconst size_t every_count = sizeof every / sizeof *every;\n")
+        .map_err(|e| e.to_string())?;
+    Ok(text)
+}
+
+fn calculation(entry: &dyn Entry, text: &mut String, rows: &mut String) -> std::fmt::Result {
+    let name = entry.info().name;
+    let (n, m) = (entry.inputs().len(), entry.outputs().len());
+    let (passed, unused) = if entry.settings().is_empty() { ("", "    (void)context;\n") } else { ("context, ", "") };
+    writeln!(
+        text,
+        "
+static fw_status unset_{name}(double *values)
+{{
+    fw_{name}_input input;
+    fw_status status = fw_{name}_unset(&input);
+    memcpy(values, &input, sizeof input);
+    return status;
+}}
+static fw_status call_{name}(const fw_context *context, const double *values, double *results, fw_notices *notices)
+{{
+    fw_{name}_input input;
+    fw_{name}_output output;
+    memcpy(&input, values, sizeof input);
+    memcpy(&output, results, sizeof output);
+{unused}    fw_status status = fw_{name}({passed}&input, &output, notices);
+    memcpy(results, &output, sizeof output);
+    return status;
+}}
+static fw_status batch_{name}(const fw_context *context, size_t rows, const double *inputs, double *outputs, uint16_t *row_status)
+{{
+    fw_{name}_input *given = calloc(rows, sizeof *given);
+    fw_{name}_output *made = calloc(rows, sizeof *made);
+    CHECK(given && made);
+    memcpy(given, inputs, rows * sizeof *given);
+{unused}    fw_status status = fw_{name}_batch({passed}rows, given, sizeof *given, made, sizeof *made, row_status);
+    memcpy(outputs, made, rows * sizeof *made);
+    free(given);
+    free(made);
+    return status;
+}}"
+    )?;
+    let settings = settings(entry);
+    let samples = match entry.prepare(&settings) {
+        Ok(prepared) => samples(entry, &*prepared, text)?,
+        // Without a context there is nothing to be called; the table says so by leaving it out.
+        Err(error) => {
+            println!("    {name}: not walked, since no settings could be made up: {error}");
+            return Ok(());
+        }
+    };
+    writeln!(text, "static const struct sample samples_{name}[] = {{\n{samples}}};")?;
+    let settings = if settings == Node::Table(Vec::new()) { "NULL".to_owned() } else { c_string(&settings.to_json()) };
+    let has_settings = u8::from(!entry.settings().is_empty());
+    writeln!(
+        rows,
+        "    {{\"{name}\", {settings}, {n}, {m}, {has_settings}, unset_{name}, call_{name}, batch_{name}, samples_{name}, {SAMPLES}}},"
+    )
+}
+
+/// Settings that a calculation can be made with: its defaults, and something plausible where it has none.
+fn settings(entry: &dyn Entry) -> Node {
+    let needed = |setting: &&Setting| setting.default.is_none();
+    let table = |wanted: &dyn Fn(&Setting) -> bool| {
+        let chosen = entry.settings().iter().filter(|s| wanted(s));
+        Node::Table(chosen.filter_map(|s| Some((s.name.to_owned(), plausible(s)?))).collect())
+    };
+    // Many settings without a default may be left out: add one after the other while it is refused.
+    let mut tried = table(&|_| false);
+    for _ in entry.settings().iter().filter(needed) {
+        let Err(error) = entry.prepare(&tried).map(drop) else { break };
+        let missing = error.field().split('.').next().unwrap_or_default().to_owned();
+        let Node::Table(entries) = &mut tried else { break };
+        match entry.settings().iter().find(|s| s.name == missing).and_then(plausible) {
+            Some(value) if entries.iter().all(|(name, _)| *name != missing) => entries.push((missing, value)),
+            _ => break,
+        }
+    }
+    if entry.prepare(&tried).is_ok() { tried } else { table(&|s| s.default.is_none()) }
+}
+
+fn plausible(setting: &Setting) -> Option<Node> {
+    Some(match setting.form {
+        Form::Choice(words) => Node::from(*words.first()?),
+        Form::Fuel => Node::from("G20"),
+        Form::Flag => Node::Flag(false),
+        Form::Quantity(_, unit) => Node::Text(quantity_text(unit.to_si(1.0), unit, 6)),
+        Form::Quantities(_, unit) => Node::List((1..4).map(|i| Node::Text(quantity_text(unit.to_si(f64::from(i)), unit, 6))).collect()),
+        Form::Records(fields) => Node::List(vec![Node::Table(
+            fields.iter().map(|f| (f.name.to_owned(), Node::Text(f.example()))).collect(),
+        )]),
+        Form::Text | Form::Structure => return None,
+    })
+}
+
+fn samples(entry: &dyn Entry, prepared: &dyn Prepared, text: &mut String) -> Result<String, std::fmt::Error> {
+    let name = entry.info().name;
+    let mut numbers = Numbers(0x9E37_79B9_7F4A_7C15);
+    let mut list = String::new();
+    let mut kept = 0;
+    // Mostly readings that have a result: others are kept only where there are too few of those.
+    for attempt in 0..40 * SAMPLES {
+        if kept == SAMPLES {
+            break;
+        }
+        let input: Vec<f64> = entry.inputs().iter().map(|field| numbers.reading(field)).collect();
+        let mut output = vec![f64::NAN; entry.outputs().len()];
+        let judged = prepared.run(&input, &mut output);
+        let refused = judged.is_refused(entry.rules());
+        if refused && attempt >= SAMPLES / 4 && attempt < 39 * SAMPLES {
+            continue;
+        }
+        let status = if refused {
+            let error = judged.error(entry.inputs(), entry.rules(), &input, entry.outputs(), &output);
+            format!("FW_{}", error.kind().code().to_uppercase())
+        } else {
+            "FW_OK".to_owned()
+        };
+        writeln!(text, "static const double in_{name}_{kept}[] = {{{}}};", doubles(&input))?;
+        writeln!(text, "static const double out_{name}_{kept}[] = {{{}}};", doubles(&output))?;
+        writeln!(
+            list,
+            "    {{{status}, UINT64_C({}), UINT64_C({}), in_{name}_{kept}, out_{name}_{kept}}},",
+            judged.unusual, judged.raised.0
+        )?;
+        kept += 1;
+    }
+    Ok(list)
+}
+
+fn doubles(values: &[f64]) -> String {
+    values.iter().map(|v| hexadecimal(*v)).collect::<Vec<_>>().join(", ")
+}
+
+/// A double in C, to the last bit.
+fn hexadecimal(value: f64) -> String {
+    if value.is_nan() {
+        return "(double)NAN".to_owned();
+    }
+    let sign = if value.is_sign_negative() { "-" } else { "" };
+    if value.is_infinite() {
+        return format!("{sign}(double)INFINITY");
+    }
+    let bits = value.to_bits();
+    let (exponent, fraction) = ((bits >> 52 & 0x7FF) as i32, bits & ((1 << 52) - 1));
+    let (lead, power) = if exponent == 0 { (0, -1022) } else { (1, exponent - 1023) };
+    format!("{sign}0x{lead}.{fraction:013x}p{power}")
+}
+
+fn c_string(text: &str) -> String {
+    let mut quoted = String::from("\"");
+    for byte in text.bytes() {
+        match byte {
+            b'"' | b'\\' => quoted.extend(['\\', byte as char]),
+            b' '..=b'~' => quoted.push(byte as char),
+            _ => quoted.push_str(&format!("\\{byte:03o}")),
+        }
+    }
+    quoted + "\""
+}
+
+/// Numbers that look drawn and are the same every time (Knuth's MMIX generator, TAOCP 2, 3.3.4).
+struct Numbers(u64);
+
+impl Numbers {
+    fn next(&mut self) -> f64 {
+        self.0 = self.0.wrapping_mul(6364136223846793005).wrapping_add(1442695040888963407);
+        (self.0 >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    /// A value of the usual range or the default; what may be left out is, one time in four.
+    fn reading(&mut self, field: &Field) -> f64 {
+        let (place, whether) = (self.next(), self.next());
+        if !field.absent.is_empty() && whether < 0.25 {
+            return f64::NAN;
+        }
+        if !field.default.is_nan() && whether < 0.5 {
+            return field.default;
+        }
+        let (low, high) = (field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum));
+        if low.is_finite() && high.is_finite() { low + place * (high - low) } else { place }
+    }
+}
