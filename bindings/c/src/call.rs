@@ -273,7 +273,11 @@ unsafe fn all_rows(context: &fw_context, rows: usize, inputs: &[Span], outputs: 
                 // SAFETY: row `first + row` is below `rows`, and the span holds so many.
                 *value = unsafe { span.start.byte_add((first + row) * span.stride).read() };
             }
-            columns.push(if span.stride == 0 { Column::Constant(values.first().copied().unwrap_or(f64::NAN)) } else { Column::Values(values) });
+            columns.push(if span.stride == 0 {
+                Column::Constant(values.first().copied().unwrap_or(f64::NAN))
+            } else {
+                Column::Values(values)
+            });
         }
         let mut targets: Vec<&mut [f64]> = wanted.chunks_exact_mut(length).map(|c| c.get_mut(..count).unwrap_or_default()).collect();
         let status = status.get_mut(..count).unwrap_or_default();

@@ -86,7 +86,11 @@ impl Face {
 /// name, values with their units in text, for instance {"fuel": "G20"}; NULL takes every default.
 /// Free the context with fw_context_free.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_context_new(calculation: *const c_char, settings_json: *const c_char, context: *mut *mut fw_context) -> fw_status {
+pub unsafe extern "C" fn fw_context_new(
+    calculation: *const c_char,
+    settings_json: *const c_char,
+    context: *mut *mut fw_context,
+) -> fw_status {
     guarded(|| {
         usable(context, "context")?;
         // SAFETY: by the rules of the header both texts end with a NUL.

@@ -25,6 +25,14 @@ pub(super) fn table() -> Result<String, String> {
 fn calculation(entry: &dyn Entry, text: &mut String, rows: &mut String) -> std::fmt::Result {
     let name = entry.info().name;
     let (n, m) = (entry.inputs().len(), entry.outputs().len());
+    let settings = settings(entry);
+    let samples = match entry.prepare(&settings) {
+        Ok(prepared) => samples(entry, &*prepared, text)?,
+        Err(error) => {
+            println!("    {name}: not walked, since no settings could be made up: {error}");
+            return Ok(());
+        }
+    };
     let (passed, unused) = if entry.settings().is_empty() { ("", "    (void)context;\n") } else { ("context, ", "") };
     writeln!(
         text,
@@ -59,15 +67,6 @@ static fw_status batch_{name}(const fw_context *context, size_t rows, const doub
     return status;
 }}"
     )?;
-    let settings = settings(entry);
-    let samples = match entry.prepare(&settings) {
-        Ok(prepared) => samples(entry, &*prepared, text)?,
-        // Without a context there is nothing to be called; the table says so by leaving it out.
-        Err(error) => {
-            println!("    {name}: not walked, since no settings could be made up: {error}");
-            return Ok(());
-        }
-    };
     writeln!(text, "static const struct sample samples_{name}[] = {{\n{samples}}};")?;
     let settings = if settings == Node::Table(Vec::new()) { "NULL".to_owned() } else { c_string(&settings.to_json()) };
     let has_settings = u8::from(!entry.settings().is_empty());
@@ -98,16 +97,27 @@ fn settings(entry: &dyn Entry) -> Node {
     if entry.prepare(&tried).is_ok() { tried } else { table(&|s| s.default.is_none()) }
 }
 
+/// Values of settings that their form alone does not give away.
+const TYPICAL: &[(&str, &str)] = &[
+    ("tube", r#""copper 15x0.7""#),
+    ("pipes", r#"[{"length": "6 m", "tube": "copper 22x0.9"}, {"length": "3 m", "bore": "13 mm"}]"#),
+    ("beta", r#""3950 K""#),
+    ("reference_resistance", r#""10 kOhm""#),
+];
+
 fn plausible(setting: &Setting) -> Option<Node> {
+    if let Some((_, json)) = TYPICAL.iter().find(|(name, _)| *name == setting.name) {
+        return Node::from_json(json).ok();
+    }
     Some(match setting.form {
         Form::Choice(words) => Node::from(*words.first()?),
         Form::Fuel => Node::from("G20"),
         Form::Flag => Node::Flag(false),
         Form::Quantity(_, unit) => Node::Text(quantity_text(unit.to_si(1.0), unit, 6)),
         Form::Quantities(_, unit) => Node::List((1..4).map(|i| Node::Text(quantity_text(unit.to_si(f64::from(i)), unit, 6))).collect()),
-        Form::Records(fields) => Node::List(vec![Node::Table(
-            fields.iter().map(|f| (f.name.to_owned(), Node::Text(f.example()))).collect(),
-        )]),
+        Form::Records(fields) => {
+            Node::List(vec![Node::Table(fields.iter().map(|f| (f.name.to_owned(), Node::Text(f.example()))).collect())])
+        }
         Form::Text | Form::Structure => return None,
     })
 }
