@@ -153,11 +153,530 @@ typedef struct {
     size_t stride;
 } fw_column_out;
 
+// Power (net), SI.
+typedef double fw_watt_net;
+
+// Energy per volume (net), SI.
+typedef double fw_joule_per_cubic_metre_net;
+
+// Ratio, SI.
+typedef double fw_ratio;
+
+// What goes into fw_combustion_air_flow.
+typedef struct {
+    // Heat input on the net calorific value; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to
+    // 1000000 (1 kW to 1000 kW).
+    fw_watt_net heat_input_net;
+    // Net calorific value of the gas at the reference conditions of its volume; allowed 1000000 to 2e8 (1
+    // MJ/m³ to 200 MJ/m³); usually 1e7 to 1.3e8 (10 MJ/m³ to 130 MJ/m³).
+    fw_joule_per_cubic_metre_net net_calorific_value;
+    // Air needed per volume of gas; allowed 0.5 to 60.
+    fw_ratio stoichiometric_air;
+    // Excess air ratio, the air drawn in by a draught diverter counted; allowed 1 to 20.
+    fw_ratio excess_air_ratio;
+} fw_combustion_air_flow_input;
+
+// Volume flow (at reference conditions), SI.
+typedef double fw_cubic_metre_per_second_at_reference_conditions;
+
+// Volume flow, SI.
+typedef double fw_cubic_metre_per_second;
+
+// What comes out of fw_combustion_air_flow.
+typedef struct {
+    // Gas rate at the reference conditions of the calorific value.
+    fw_cubic_metre_per_second_at_reference_conditions gas_rate;
+    // Air flow at the same conditions.
+    fw_cubic_metre_per_second air_flow;
+} fw_combustion_air_flow_output;
+
 // Temperature, SI.
 typedef double fw_kelvin;
 
 // Pressure (absolute), SI.
 typedef double fw_pascal_absolute;
+
+// What goes into fw_combustion_products.
+typedef struct {
+    // Excess air ratio: air supplied over air needed. Below 1 the mixture is rich, and its products are
+    // another matter; allowed 1 to 50; usually 1 to 3; default 1.
+    fw_ratio excess_air_ratio;
+    // Temperature of the combustion air, for its humidity; allowed 253.15 to 333.15 (-20 °C to 60 °C);
+    // default 293.15 (20 °C).
+    fw_kelvin air_temperature;
+    // Relative humidity of the combustion air; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio relative_humidity;
+    // Absolute pressure of the atmosphere; allowed 60000 to 110000 (600 mbar to 1100 mbar); default 101325
+    // (1013.25 mbar).
+    fw_pascal_absolute barometer;
+    // Compression factor of the fuel gas at 15 °C, for the real volume of air per volume of gas; allowed
+    // 0.8 to 1.1; default 1.
+    fw_ratio fuel_compression_factor;
+} fw_combustion_products_input;
+
+// Specific volume, SI.
+typedef double fw_cubic_metre_per_kilogram;
+
+// Ratio (dry), SI.
+typedef double fw_ratio_dry;
+
+// Ratio (wet), SI.
+typedef double fw_ratio_wet;
+
+// Molar mass, SI.
+typedef double fw_kilogram_per_mole;
+
+// Density, SI.
+typedef double fw_kilogram_per_cubic_metre;
+
+// Volume per energy (net), SI.
+typedef double fw_cubic_metre_per_joule_net;
+
+// Volume per energy (gross), SI.
+typedef double fw_cubic_metre_per_joule_gross;
+
+// Mass per energy (gross), SI.
+typedef double fw_kilogram_per_joule_gross;
+
+// What comes out of fw_combustion_products.
+typedef struct {
+    // Dry air needed per volume of gas, both at the same temperature and pressure; NaN means: the fuel is
+    // not a gas.
+    fw_ratio stoichiometric_air;
+    // The same with the compression factors of gas and air at 15 °C; NaN means: the fuel is not a gas.
+    fw_ratio stoichiometric_air_real;
+    // Oxygen needed per volume of gas; NaN means: the fuel is not a gas.
+    fw_ratio stoichiometric_oxygen;
+    // Dry flue gas per volume of gas; NaN means: the fuel is not a gas.
+    fw_ratio dry_flue;
+    // Wet flue gas per volume of gas; NaN means: the fuel is not a gas.
+    fw_ratio wet_flue;
+    // Water vapour per volume of gas; NaN means: the fuel is not a gas.
+    fw_ratio water_vapour;
+    // Carbon dioxide per volume of gas; NaN means: the fuel is not a gas.
+    fw_ratio carbon_dioxide;
+    // Dry air needed, normal cubic metres per kilogram of fuel.
+    fw_cubic_metre_per_kilogram stoichiometric_air_per_mass;
+    // Oxygen needed, normal cubic metres per kilogram of fuel.
+    fw_cubic_metre_per_kilogram stoichiometric_oxygen_per_mass;
+    // Dry flue gas, normal cubic metres per kilogram of fuel.
+    fw_cubic_metre_per_kilogram dry_flue_per_mass;
+    // Wet flue gas, normal cubic metres per kilogram of fuel.
+    fw_cubic_metre_per_kilogram wet_flue_per_mass;
+    // Water vapour, normal cubic metres per kilogram of fuel.
+    fw_cubic_metre_per_kilogram water_vapour_per_mass;
+    // Carbon dioxide, normal cubic metres per kilogram of fuel.
+    fw_cubic_metre_per_kilogram carbon_dioxide_per_mass;
+    // Mass of dry air needed over mass of fuel.
+    fw_ratio stoichiometric_air_mass;
+    // Mass of the dry air supplied over mass of fuel.
+    fw_ratio air_mass;
+    // Mass of wet flue gas over mass of fuel.
+    fw_ratio flue_mass;
+    // Mass of water in the flue gas over mass of fuel.
+    fw_ratio water_mass;
+    // Water in the air, mass over mass of dry air.
+    fw_ratio humidity_ratio;
+    // Largest carbon dioxide in dry flue gas: complete combustion without excess air.
+    fw_ratio_dry carbon_dioxide_maximum;
+    // Oxygen in dry flue gas.
+    fw_ratio_dry oxygen_dry;
+    // Carbon dioxide in dry flue gas.
+    fw_ratio_dry carbon_dioxide_dry;
+    // Carbon dioxide in wet flue gas.
+    fw_ratio_wet carbon_dioxide_wet;
+    // Water vapour in wet flue gas.
+    fw_ratio_wet water_wet;
+    // Oxygen in wet flue gas.
+    fw_ratio_wet oxygen_wet;
+    // Nitrogen in wet flue gas.
+    fw_ratio_wet nitrogen_wet;
+    // Argon in wet flue gas.
+    fw_ratio_wet argon_wet;
+    // Sulphur dioxide in wet flue gas.
+    fw_ratio_wet sulphur_dioxide_wet;
+    // Temperature at which the flue gas begins to condense; NaN means: too little water vapour to condense
+    // above 0 °C.
+    fw_kelvin water_dew_point;
+    // Molar mass of the wet flue gas.
+    fw_kilogram_per_mole flue_molar_mass;
+    // Density of the wet flue gas at 0 °C and 1013.25 mbar, had nothing condensed.
+    fw_kilogram_per_cubic_metre flue_normal_density;
+    // Dry air needed, normal cubic metres per net heat input.
+    fw_cubic_metre_per_joule_net stoichiometric_air_per_net_heat;
+    // Dry flue gas, normal cubic metres per net heat input.
+    fw_cubic_metre_per_joule_net dry_flue_per_net_heat;
+    // Dry flue gas, normal cubic metres per gross heat input.
+    fw_cubic_metre_per_joule_gross dry_flue_per_gross_heat;
+    // Carbon dioxide from the fuel per gross heat input.
+    fw_kilogram_per_joule_gross carbon_dioxide_per_gross_heat;
+} fw_combustion_products_output;
+
+// What goes into fw_flame_temperature.
+typedef struct {
+    // Excess air ratio: air supplied over air needed; allowed 1 to 20; default 1.
+    fw_ratio excess_air_ratio;
+    // Temperature of the fuel gas; liquids and solids are taken to enter at 25 °C; allowed 233.15 to
+    // 373.15 (-40 °C to 100 °C); default 298.15 (25 °C).
+    fw_kelvin fuel_temperature;
+    // Temperature of the combustion air; allowed 233.15 to 873.15 (-40 °C to 600 °C); default 298.15 (25
+    // °C).
+    fw_kelvin air_temperature;
+    // Water in the combustion air as relative humidity at 20 °C; allowed 0 to 1 (0 % to 100 %); default 0
+    // (0 %).
+    fw_ratio relative_humidity_20;
+    // Absolute pressure; allowed 10000 to 2000000 (100 mbar to 20000 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute pressure;
+} fw_flame_temperature_input;
+
+// What comes out of fw_flame_temperature.
+typedef struct {
+    // Adiabatic flame temperature in chemical equilibrium, with dissociation.
+    fw_kelvin flame_temperature;
+    // Adiabatic flame temperature if combustion were complete; too high above about 1500 °C.
+    fw_kelvin flame_temperature_complete;
+    // Carbon monoxide in the wet gas in equilibrium at flame temperature; nearly all of it burns on
+    // cooling.
+    fw_ratio_wet carbon_monoxide_wet;
+    // Nitric oxide in the wet gas in equilibrium at flame temperature; a flame has no time to form as
+    // much.
+    fw_ratio_wet nitric_oxide_wet;
+    // Oxygen in the wet gas in equilibrium at flame temperature.
+    fw_ratio_wet oxygen_wet;
+    // Hydrogen in the wet gas in equilibrium at flame temperature.
+    fw_ratio_wet hydrogen_wet;
+} fw_flame_temperature_output;
+
+// What goes into fw_gas_enthalpy.
+typedef struct {
+    // Temperature of the gas; allowed 223.15 to 2973.15 (-50 °C to 2700 °C); usually 273.15 to 873.15 (0
+    // °C to 600 °C).
+    fw_kelvin temperature;
+} fw_gas_enthalpy_input;
+
+// Molar energy, SI.
+typedef double fw_joule_per_mole;
+
+// What comes out of fw_gas_enthalpy.
+typedef struct {
+    // Carbon dioxide.
+    fw_joule_per_mole carbon_dioxide;
+    // Water vapour as an ideal gas.
+    fw_joule_per_mole water_vapour;
+    // Oxygen.
+    fw_joule_per_mole oxygen;
+    // Nitrogen.
+    fw_joule_per_mole nitrogen;
+    // Argon.
+    fw_joule_per_mole argon;
+    // Sulphur dioxide.
+    fw_joule_per_mole sulphur_dioxide;
+    // Carbon monoxide.
+    fw_joule_per_mole carbon_monoxide;
+} fw_gas_enthalpy_output;
+
+// What goes into fw_saturated_water.
+typedef struct {
+    // Temperature of water and vapour; allowed 273.15 to 373.15 (0 °C to 100 °C).
+    fw_kelvin temperature;
+} fw_saturated_water_input;
+
+// Energy per mass, SI.
+typedef double fw_joule_per_kilogram;
+
+// What comes out of fw_saturated_water.
+typedef struct {
+    // Saturation pressure.
+    fw_pascal_absolute saturation_pressure;
+    // Heat of vaporisation.
+    fw_joule_per_kilogram heat_of_vaporisation;
+    // Enthalpy of the liquid above that at the triple point.
+    fw_joule_per_kilogram liquid_enthalpy;
+} fw_saturated_water_output;
+
+// What goes into fw_carbon_monoxide.
+typedef struct {
+    // Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    // to 1000 ppm).
+    fw_ratio_dry carbon_monoxide_dry;
+    // Carbon dioxide in dry flue gas; allowed 0.0005 to 0.25 (0.05 % to 25 %); usually 0.01 to 0.15 (1 %
+    // to 15 %); NaN means: not measured.
+    fw_ratio_dry carbon_dioxide_dry;
+    // Oxygen in dry flue gas; allowed 0 to 0.205 (0 % to 20.5 %); usually 0.01 to 0.18 (1 % to 18 %); NaN
+    // means: not measured.
+    fw_ratio_dry oxygen_dry;
+    // Oxygen of air in the rule's own formula: 20.9, 20.95 or 21 %; needed with oxygen; allowed 0.208 to
+    // 0.211 (20.8 % to 21.1 %); NaN means: no rule chosen.
+    fw_ratio_dry air_oxygen;
+    // Oxygen that the rule refers to; 0 % means air-free; allowed 0 to 0.2 (0 % to 20 %); default 0 (0 %).
+    fw_ratio_dry reference_oxygen;
+    // Largest carbon dioxide of the fuel; needed for the air-free value from carbon dioxide; allowed 0.01
+    // to 0.25 (1 % to 25 %); NaN means: not given.
+    fw_ratio_dry carbon_dioxide_maximum;
+} fw_carbon_monoxide_input;
+
+// Ratio (air-free), SI.
+typedef double fw_ratio_air_free;
+
+// What comes out of fw_carbon_monoxide.
+typedef struct {
+    // Carbon monoxide over carbon dioxide, both by volume of the same sample; dilution does not change it;
+    // NaN means: carbon dioxide not measured.
+    fw_ratio carbon_monoxide_ratio;
+    // Carbon dioxide over carbon monoxide, the "one to ..." way of stating it; NaN means: no carbon
+    // monoxide, or carbon dioxide not measured.
+    fw_ratio carbon_dioxide_over_monoxide;
+    // Carbon monoxide at zero oxygen, from the oxygen read; NaN means: oxygen not measured or no oxygen of
+    // air chosen.
+    fw_ratio_air_free carbon_monoxide_air_free;
+    // Carbon monoxide at reference oxygen, from the oxygen read; NaN means: oxygen not measured or no
+    // oxygen of air chosen.
+    fw_ratio_dry carbon_monoxide_at_reference;
+    // Carbon monoxide at zero excess air, from the carbon dioxide read and the fuel's largest one; NaN
+    // means: carbon dioxide or its largest value not given.
+    fw_ratio_air_free carbon_monoxide_air_free_from_carbon_dioxide;
+} fw_carbon_monoxide_output;
+
+// What goes into fw_flue_analysis.
+typedef struct {
+    // Oxygen in dry flue gas; allowed 0 to 0.209 (0 % to 20.9 %); usually 0.02 to 0.12 (2 % to 12 %); NaN
+    // means: not measured.
+    fw_ratio_dry oxygen_dry;
+    // Carbon dioxide in dry flue gas, measured as such; leave it out where the instrument derives it from
+    // oxygen; allowed 0.0005 to 0.25 (0.05 % to 25 %); usually 0.04 to 0.15 (4 % to 15 %); NaN means: not
+    // measured.
+    fw_ratio_dry carbon_dioxide_dry;
+    // Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    // to 1000 ppm).
+    fw_ratio_dry carbon_monoxide_dry;
+    // Temperature of the flue gas where the sample is taken; allowed 253.15 to 873.15 (-20 °C to 600 °C);
+    // usually 303.15 to 573.15 (30 °C to 300 °C).
+    fw_kelvin flue_temperature;
+    // Temperature of the combustion air where the burner takes it; allowed 233.15 to 333.15 (-40 °C to 60
+    // °C); usually 263.15 to 313.15 (-10 °C to 40 °C).
+    fw_kelvin air_temperature;
+    // Absolute pressure of the atmosphere at the place, not reduced to sea level; allowed 60000 to 110000
+    // (600 mbar to 1100 mbar); usually 80000 to 104500 (800 mbar to 1045 mbar); default 101325 (1013.25
+    // mbar).
+    fw_pascal_absolute barometer;
+    // Relative humidity of the combustion air; dry air is the convention of published loss figures;
+    // allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio relative_humidity;
+} fw_flue_analysis_input;
+
+// Ratio (gross), SI.
+typedef double fw_ratio_gross;
+
+// Ratio (net), SI.
+typedef double fw_ratio_net;
+
+// What comes out of fw_flue_analysis.
+typedef struct {
+    // Excess air ratio: air supplied over air needed, by element balance with the carbon monoxide in it.
+    fw_ratio excess_air_ratio;
+    // Excess air: the excess air ratio less one.
+    fw_ratio excess_air;
+    // Oxygen in dry flue gas derived from the carbon dioxide; NaN means: measured, not derived.
+    fw_ratio_dry oxygen_dry_derived;
+    // Carbon dioxide in dry flue gas derived from the oxygen and the fuel; not an independent reading; NaN
+    // means: measured, not derived.
+    fw_ratio_dry carbon_dioxide_dry_derived;
+    // Measured less derived carbon dioxide: nearly zero when oxygen, carbon dioxide and fuel belong
+    // together; NaN means: only one of the two was measured.
+    fw_ratio carbon_dioxide_closure;
+    // Largest carbon dioxide the fuel can give in dry flue gas.
+    fw_ratio_dry carbon_dioxide_maximum;
+    // Carbon monoxide over carbon dioxide, the measured one where there is one; dilution does not change
+    // it.
+    fw_ratio carbon_monoxide_ratio;
+    // Carbon monoxide per dry flue gas of complete combustion without excess air, by exact balance.
+    fw_ratio_air_free carbon_monoxide_air_free;
+    // Temperature at which the flue gas begins to condense; NaN means: too little water vapour to condense
+    // above 0 °C.
+    fw_kelvin water_dew_point;
+    // Heat in the dry flue gas above 25 °C.
+    fw_ratio_gross dry_gas_loss;
+    // Heat in the water vapour above 25 °C.
+    fw_ratio_gross moisture_loss;
+    // Latent heat that leaves with the vapour, less that which came with humid air.
+    fw_ratio_gross latent_loss;
+    // Heat in the condensate, which leaves at flue temperature.
+    fw_ratio_gross condensate_loss;
+    // Heat not released because carbon monoxide did not burn.
+    fw_ratio_gross unburnt_loss;
+    // Heat brought by the combustion air above 25 °C; negative where it is colder.
+    fw_ratio_gross air_credit;
+    // Heat brought by the fuel gas, taken at air temperature; zero for liquids and solids.
+    fw_ratio_gross fuel_credit;
+    // Flue loss as short formulae mean it: heat of dry gas and vapour above air temperature, without
+    // latent heat and carbon monoxide.
+    fw_ratio_net flue_loss_net;
+    // Combustion efficiency on the gross calorific value: what does not leave by the flue.
+    fw_ratio_gross efficiency_gross;
+    // Combustion efficiency on the net calorific value; above 100 % where enough condenses.
+    fw_ratio_net efficiency_net;
+    // Condensate per gross heat input.
+    fw_kilogram_per_joule_gross condensate;
+} fw_flue_analysis_output;
+
+// What goes into fw_flue_emissions.
+typedef struct {
+    // Oxygen in dry flue gas; allowed 0 to 0.205 (0 % to 20.5 %); usually 0.02 to 0.12 (2 % to 12 %).
+    fw_ratio_dry oxygen_dry;
+    // Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    // to 1000 ppm).
+    fw_ratio_dry carbon_monoxide_dry;
+    // Nitrogen oxides in dry flue gas; allowed 0 to 0.01 (0 ppm to 10000 ppm); usually 0 to 0.0003 (0 ppm
+    // to 300 ppm); NaN means: not measured.
+    fw_ratio_dry nitrogen_oxides_dry;
+    // Oxygen that the rule refers emissions to: 0 % means air-free; allowed 0 to 0.2 (0 % to 20 %).
+    fw_ratio_dry reference_oxygen;
+    // Oxygen of air in the rule's own formula: 20.9, 20.95 or 21 %; allowed 0.208 to 0.211 (20.8 % to 21.1
+    // %).
+    fw_ratio_dry air_oxygen;
+    // Temperature to which masses per cubic metre refer; allowed 223.15 to 333.15 (-50 °C to 60 °C);
+    // default 273.15 (0 °C).
+    fw_kelvin volume_temperature;
+    // Absolute pressure to which masses per cubic metre refer; allowed 60000 to 110000 (600 mbar to 1100
+    // mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute volume_pressure;
+} fw_flue_emissions_input;
+
+// Mass per energy (net), SI.
+typedef double fw_kilogram_per_joule_net;
+
+// What comes out of fw_flue_emissions.
+typedef struct {
+    // Excess air ratio by element balance.
+    fw_ratio excess_air_ratio;
+    // Excess air ratio by the short form with the rule's oxygen of air; 1 to 8 % high for hydrocarbons.
+    fw_ratio excess_air_ratio_short;
+    // Carbon dioxide in dry flue gas derived from oxygen by element balance.
+    fw_ratio_dry carbon_dioxide_dry_derived;
+    // Carbon dioxide in dry flue gas derived by the short form.
+    fw_ratio_dry carbon_dioxide_dry_short;
+    // Carbon monoxide over carbon dioxide, derived by element balance.
+    fw_ratio carbon_monoxide_ratio;
+    // Carbon monoxide over carbon dioxide, derived by the short form.
+    fw_ratio carbon_monoxide_ratio_short;
+    // Carbon monoxide per dry flue gas of complete combustion without excess air, by element balance.
+    fw_ratio_air_free carbon_monoxide_air_free;
+    // Carbon monoxide air-free by the rule's formula.
+    fw_ratio_air_free carbon_monoxide_air_free_rule;
+    // Carbon monoxide at reference oxygen by the rule's formula.
+    fw_ratio_dry carbon_monoxide_at_reference;
+    // Nitrogen oxides at reference oxygen by the rule's formula; NaN means: not measured.
+    fw_ratio_dry nitrogen_oxides_at_reference;
+    // Mass of carbon monoxide per cubic metre of dry flue gas as measured.
+    fw_kilogram_per_cubic_metre carbon_monoxide_concentration;
+    // Mass of carbon monoxide per cubic metre of dry flue gas at reference oxygen.
+    fw_kilogram_per_cubic_metre carbon_monoxide_concentration_at_reference;
+    // Mass of nitrogen oxides, counted as NO2, per cubic metre of dry flue gas as measured; NaN means: not
+    // measured.
+    fw_kilogram_per_cubic_metre nitrogen_oxides_concentration;
+    // Mass of nitrogen oxides, counted as NO2, per cubic metre of dry flue gas at reference oxygen; NaN
+    // means: not measured.
+    fw_kilogram_per_cubic_metre nitrogen_oxides_concentration_at_reference;
+    // Carbon monoxide per gross heat input, by element balance.
+    fw_kilogram_per_joule_gross carbon_monoxide_per_gross_heat;
+    // Carbon monoxide per net heat input, by element balance.
+    fw_kilogram_per_joule_net carbon_monoxide_per_net_heat;
+    // Nitrogen oxides, counted as NO2, per gross heat input, by element balance; NaN means: not measured.
+    fw_kilogram_per_joule_gross nitrogen_oxides_per_gross_heat;
+    // Nitrogen oxides, counted as NO2, per net heat input, by element balance; NaN means: not measured.
+    fw_kilogram_per_joule_net nitrogen_oxides_per_net_heat;
+} fw_flue_emissions_output;
+
+// What goes into fw_mass_concentration.
+typedef struct {
+    // Share of volume; allowed 0 to 1 (0 ppm to 1000000 ppm).
+    fw_ratio fraction;
+    // Temperature to which the cubic metre refers; without it the mass is up to 7 % wrong; allowed 223.15
+    // to 333.15 (-50 °C to 60 °C).
+    fw_kelvin temperature;
+    // Absolute pressure to which the cubic metre refers; allowed 60000 to 110000 (600 mbar to 1100 mbar);
+    // default 101325 (1013.25 mbar).
+    fw_pascal_absolute pressure;
+} fw_mass_concentration_input;
+
+// What comes out of fw_mass_concentration.
+typedef struct {
+    // Mass of the gas per cubic metre.
+    fw_kilogram_per_cubic_metre mass_concentration;
+} fw_mass_concentration_output;
+
+// What goes into fw_siegert_constants.
+typedef struct {
+    // Least oxygen; allowed 0 to 0.15 (0 % to 15 %); default 0.01 (1 %).
+    fw_ratio_dry least_oxygen;
+    // Most oxygen; allowed 0.001 to 0.18 (0.1 % to 18 %); default 0.09 (9 %).
+    fw_ratio_dry most_oxygen;
+    // Lowest flue temperature; allowed 334.15 to 673.15 (61 °C to 400 °C); default 353.15 (80 °C).
+    fw_kelvin lowest_flue_temperature;
+    // Highest flue temperature; allowed 335.15 to 873.15 (62 °C to 600 °C); default 573.15 (300 °C).
+    fw_kelvin highest_flue_temperature;
+    // Air temperature; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 293.15 (20 °C).
+    fw_kelvin air_temperature;
+} fw_siegert_constants_input;
+
+// What comes out of fw_siegert_constants.
+typedef struct {
+    // Constant A2 of the oxygen form.
+    fw_ratio a2;
+    // Constant B.
+    fw_ratio b;
+    // Constant A1 of the carbon dioxide form.
+    fw_ratio a1;
+    // Largest difference of the formula from the energy balance over the field.
+    fw_ratio_net largest_deviation;
+} fw_siegert_constants_output;
+
+// What goes into fw_siegert_flue_loss.
+typedef struct {
+    // Oxygen in dry flue gas; allowed 0 to 0.2 (0 % to 20 %); usually 0.02 to 0.12 (2 % to 12 %); NaN
+    // means: not measured.
+    fw_ratio_dry oxygen_dry;
+    // Carbon dioxide in dry flue gas, for the carbon dioxide form; allowed 0.005 to 0.25 (0.5 % to 25 %);
+    // usually 0.04 to 0.15 (4 % to 15 %); NaN means: not measured.
+    fw_ratio_dry carbon_dioxide_dry;
+    // Largest carbon dioxide of the fuel, for the carbon dioxide form; allowed 0.01 to 0.25 (1 % to 25 %);
+    // NaN means: not given.
+    fw_ratio_dry carbon_dioxide_maximum;
+    // Temperature of the flue gas; allowed 253.15 to 873.15 (-20 °C to 600 °C); usually 333.15 to 573.15
+    // (60 °C to 300 °C).
+    fw_kelvin flue_temperature;
+    // Temperature of the combustion air; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 263.15 to
+    // 313.15 (-10 °C to 40 °C).
+    fw_kelvin air_temperature;
+} fw_siegert_flue_loss_input;
+
+// What comes out of fw_siegert_flue_loss.
+typedef struct {
+    // Flue loss from oxygen, share of the net heat input; NaN means: oxygen not measured.
+    fw_ratio_net flue_loss_net;
+    // Net heat input less that flue loss; NaN means: oxygen not measured.
+    fw_ratio_net efficiency_net;
+    // Flue loss from carbon dioxide, share of the net heat input; NaN means: carbon dioxide or its largest
+    // value not given.
+    fw_ratio_net flue_loss_net_from_carbon_dioxide;
+} fw_siegert_flue_loss_output;
+
+// What goes into fw_volume_fraction.
+typedef struct {
+    // Mass of the gas per cubic metre; allowed 0 to 3 (0 mg/m³ to 3000000 mg/m³).
+    fw_kilogram_per_cubic_metre mass_concentration;
+    // Temperature to which the cubic metre refers; allowed 223.15 to 333.15 (-50 °C to 60 °C).
+    fw_kelvin temperature;
+    // Absolute pressure to which the cubic metre refers; allowed 60000 to 110000 (600 mbar to 1100 mbar);
+    // default 101325 (1013.25 mbar).
+    fw_pascal_absolute pressure;
+} fw_volume_fraction_input;
+
+// What comes out of fw_volume_fraction.
+typedef struct {
+    // Share of volume.
+    fw_ratio fraction;
+} fw_volume_fraction_output;
 
 // What goes into fw_fuel_properties.
 typedef struct {
@@ -172,20 +691,8 @@ typedef struct {
     fw_pascal_absolute metering_pressure;
 } fw_fuel_properties_input;
 
-// Molar mass, SI.
-typedef double fw_kilogram_per_mole;
-
-// Ratio, SI.
-typedef double fw_ratio;
-
-// Density, SI.
-typedef double fw_kilogram_per_cubic_metre;
-
 // Energy per volume (gross), SI.
 typedef double fw_joule_per_cubic_metre_gross;
-
-// Energy per volume (net), SI.
-typedef double fw_joule_per_cubic_metre_net;
 
 // Molar energy (gross), SI.
 typedef double fw_joule_per_mole_gross;
@@ -357,9 +864,6 @@ typedef double fw_pascal_gauge;
 // Power (gross), SI.
 typedef double fw_watt_gross;
 
-// Power (net), SI.
-typedef double fw_watt_net;
-
 // What goes into fw_gas_rate.
 typedef struct {
     // Volume that passed, as the meter shows it; allowed 1e-5 to 1000; usually 0.005 to 5; NaN means: not
@@ -394,7 +898,7 @@ typedef struct {
     // means: not stated.
     fw_metre altitude;
     // Compression factor of the gas at reference conditions over that in the meter; allowed 0.9 to 1.1;
-    // usually 0.99 to 1.01; default 1.
+    // usually 0.99 to 1.01; NaN means: that of the fuel if it is named, else 1.
     fw_ratio compression_ratio;
     // Gross calorific value at the reference conditions; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³);
     // usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³); NaN means: not stated.
@@ -412,9 +916,6 @@ typedef struct {
 
 // Volume flow (at the meter), SI.
 typedef double fw_cubic_metre_per_second_at_the_meter;
-
-// Volume flow (at reference conditions), SI.
-typedef double fw_cubic_metre_per_second_at_reference_conditions;
 
 // What comes out of fw_gas_rate.
 typedef struct {
@@ -663,9 +1164,6 @@ typedef struct {
 // Specific heat capacity, SI.
 typedef double fw_joule_per_kilogram_kelvin;
 
-// Energy per mass, SI.
-typedef double fw_joule_per_kilogram;
-
 // Dynamic viscosity, SI.
 typedef double fw_pascal_second;
 
@@ -695,17 +1193,411 @@ typedef struct {
     fw_pascal_absolute saturation_pressure;
 } fw_liquid_water_output;
 
+// What goes into fw_dry_air.
+typedef struct {
+    // Temperature of the air; allowed 223.15 to 473.15 (-50 °C to 200 °C); usually 253.15 to 383.15 (-20
+    // °C to 110 °C).
+    fw_kelvin temperature;
+    // Absolute pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to
+    // 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute pressure;
+} fw_dry_air_input;
+
+// Kinematic viscosity, SI.
+typedef double fw_square_metre_per_second;
+
+// What comes out of fw_dry_air.
+typedef struct {
+    // Density.
+    fw_kilogram_per_cubic_metre density;
+    // Specific heat capacity at constant pressure.
+    fw_joule_per_kilogram_kelvin specific_heat_capacity;
+    // Dynamic viscosity.
+    fw_pascal_second dynamic_viscosity;
+    // Kinematic viscosity.
+    fw_square_metre_per_second kinematic_viscosity;
+    // Thermal conductivity.
+    fw_watt_per_metre_kelvin thermal_conductivity;
+    // Prandtl number.
+    fw_ratio prandtl_number;
+} fw_dry_air_output;
+
+// What goes into fw_humid_air.
+typedef struct {
+    // Temperature of the air; allowed 273.15 to 323.15 (0 °C to 50 °C); usually 278.15 to 313.15 (5 °C to
+    // 40 °C).
+    fw_kelvin temperature;
+    // Relative humidity: vapour pressure over that of saturated air; allowed 0 to 1 (0 % to 100 %);
+    // usually 0.1 to 1 (10 % to 100 %).
+    fw_ratio relative_humidity;
+    // Absolute pressure of the air; allowed 60000 to 110000 (600 mbar to 1100 mbar); usually 80000 to
+    // 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute pressure;
+} fw_humid_air_input;
+
+// What comes out of fw_humid_air.
+typedef struct {
+    // Density.
+    fw_kilogram_per_cubic_metre density;
+    // Mass of vapour per mass of dry air.
+    fw_ratio humidity_ratio;
+    // Mole fraction of vapour in the humid air.
+    fw_ratio vapour_mole_fraction;
+    // Pressure of the vapour: mole fraction times pressure.
+    fw_pascal_absolute vapour_pressure;
+    // Temperature at which dew or, below 0 °C, frost begins to form; NaN means: below -40 °C.
+    fw_kelvin dew_point;
+} fw_humid_air_output;
+
+// What goes into fw_friction_factor.
+typedef struct {
+    // Reynolds number: velocity times bore over kinematic viscosity; allowed 0.001 to 1e9; usually 10 to
+    // 1e7.
+    fw_ratio reynolds_number;
+    // Roughness of the wall over the bore; allowed 0 to 0.2; usually 0 to 0.05; default 0.
+    fw_ratio relative_roughness;
+} fw_friction_factor_input;
+
+// What comes out of fw_friction_factor.
+typedef struct {
+    // Darcy friction factor; in the transition a straight line between its ends, for want of better.
+    fw_ratio friction_factor;
+    // Least factor that may be: below `friction_factor` in the transition only.
+    fw_ratio least_friction_factor;
+    // Greatest factor that may be: above `friction_factor` in the transition only.
+    fw_ratio greatest_friction_factor;
+    // Factor if the flow were laminar, 64/Re.
+    fw_ratio laminar_friction_factor;
+    // Factor if the flow were turbulent, by the named equation; NaN means: none so far below the turbulent
+    // range.
+    fw_ratio turbulent_friction_factor;
+} fw_friction_factor_output;
+
+// Velocity, SI.
+typedef double fw_metre_per_second;
+
+// What goes into fw_pipe_heat_loss.
+typedef struct {
+    // Temperature of the water; of the pipe where its wall is 0 thick and nothing flows; allowed 273.15 to
+    // 623.15 (0 °C to 350 °C); usually 278.15 to 368.15 (5 °C to 95 °C).
+    fw_kelvin water_temperature;
+    // Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
+    fw_metre length;
+    // Flow of the water, at its own temperature; allowed 2.777778e-10 to 0.2777778 (0.001 L/h to 1000000
+    // L/h); usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h); NaN means: standing, or the film
+    // inside left out.
+    fw_cubic_metre_per_second water_flow;
+    // Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    // mm to 170 mm); NaN means: as the named tube.
+    fw_metre outside_diameter;
+    // Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    // mm); NaN means: as the named tube.
+    fw_metre wall_thickness;
+    // Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    fw_watt_per_metre_kelvin wall_conductivity;
+    // Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    // (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
+    // Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    fw_ratio emissivity;
+    // Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    // 308.15 (-15 °C to 35 °C).
+    fw_kelvin air_temperature;
+    // Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    // usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    fw_kelvin radiant_temperature;
+    // Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    fw_metre_per_second wind_speed;
+    // Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    // mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute air_pressure;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    fw_pascal_absolute water_pressure;
+} fw_pipe_heat_loss_input;
+
+// Heat flow per length, SI.
+typedef double fw_watt_per_metre;
+
+// Thermal resistance of a length, SI.
+typedef double fw_metre_kelvin_per_watt;
+
+// Heat transfer coefficient, SI.
+typedef double fw_watt_per_square_metre_kelvin;
+
+// Mass flow, SI.
+typedef double fw_kilogram_per_second;
+
+// What comes out of fw_pipe_heat_loss.
+typedef struct {
+    // Heat lost per metre of run.
+    fw_watt_per_metre heat_loss_per_length;
+    // Heat lost by the whole run.
+    fw_watt heat_loss;
+    // Temperature of the outermost surface.
+    fw_kelvin surface_temperature;
+    // Part of the loss that leaves by convection, per metre.
+    fw_watt_per_metre convection_per_length;
+    // Part of the loss that leaves by radiation, per metre.
+    fw_watt_per_metre radiation_per_length;
+    // Resistance of the film inside; 0 where it is left out.
+    fw_metre_kelvin_per_watt inside_resistance;
+    // Resistance of the pipe's wall.
+    fw_metre_kelvin_per_watt wall_resistance;
+    // Resistance of all insulation.
+    fw_metre_kelvin_per_watt insulation_resistance;
+    // Resistance from the outermost surface to the air, radiation included; NaN means: nothing flows.
+    fw_metre_kelvin_per_watt outside_resistance;
+    // Thermal conductivity of the insulation as used; NaN means: bare.
+    fw_watt_per_metre_kelvin insulation_conductivity_used;
+    // Outermost diameter.
+    fw_metre surface_diameter;
+    // Coefficient of convection outside.
+    fw_watt_per_square_metre_kelvin convection_coefficient;
+    // Coefficient of radiation outside.
+    fw_watt_per_square_metre_kelvin radiation_coefficient;
+    // Nusselt number outside: on the diameter; on the length for a vertical run.
+    fw_ratio nusselt_number;
+    // Rayleigh number outside, on the same length; Reynolds times Prandtl number in the wind.
+    fw_ratio rayleigh_number;
+    // Mass flow of the water; NaN means: no flow given.
+    fw_kilogram_per_second mass_flow;
+    // Reynolds number of the water; NaN means: no flow given.
+    fw_ratio reynolds_number;
+    // Coefficient of the film inside, on the bore; NaN means: no flow given.
+    fw_watt_per_square_metre_kelvin inside_coefficient;
+    // Expected relative accuracy of the coefficient of convection outside.
+    fw_ratio convection_scatter;
+} fw_pipe_heat_loss_output;
+
+// What goes into fw_pipe_temperature_drop.
+typedef struct {
+    // Temperature of the water where it enters; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 278.15
+    // to 368.15 (5 °C to 95 °C).
+    fw_kelvin inlet_temperature;
+    // Flow of the water where it enters; allowed 2.777778e-9 to 0.2777778 (0.01 L/h to 1000000 L/h);
+    // usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h).
+    fw_cubic_metre_per_second water_flow;
+    // Length of the run; allowed 0 to 100000; usually 0.1 to 200.
+    fw_metre length;
+    // Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    // mm to 170 mm); NaN means: as the named tube.
+    fw_metre outside_diameter;
+    // Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    // mm); NaN means: as the named tube.
+    fw_metre wall_thickness;
+    // Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    fw_watt_per_metre_kelvin wall_conductivity;
+    // Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    // (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
+    // Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    fw_ratio emissivity;
+    // Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    // 308.15 (-15 °C to 35 °C).
+    fw_kelvin air_temperature;
+    // Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    // usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    fw_kelvin radiant_temperature;
+    // Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    fw_metre_per_second wind_speed;
+    // Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    // mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute air_pressure;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    fw_pascal_absolute water_pressure;
+} fw_pipe_temperature_drop_input;
+
+// What comes out of fw_pipe_temperature_drop.
+typedef struct {
+    // Temperature of the water where it leaves.
+    fw_kelvin outlet_temperature;
+    // By how much the water cooled; negative where the run takes up heat.
+    fw_kelvin_difference temperature_drop;
+    // Heat lost by the whole run.
+    fw_watt heat_loss;
+    // Mass flow.
+    fw_kilogram_per_second mass_flow;
+    // Heat lost per metre where the water enters.
+    fw_watt_per_metre heat_loss_at_inlet;
+    // Heat lost per metre where it leaves.
+    fw_watt_per_metre heat_loss_at_outlet;
+    // Reynolds number where the water enters.
+    fw_ratio reynolds_number_at_inlet;
+    // Reynolds number where it leaves.
+    fw_ratio reynolds_number_at_outlet;
+    // Outlet temperature if the loss per kelvin stayed what it is at the inlet: the usual exponential, for
+    // comparison.
+    fw_kelvin outlet_temperature_by_exponential;
+} fw_pipe_temperature_drop_output;
+
+// What goes into fw_pipe_cool_down.
+typedef struct {
+    // Temperature of water and pipe at the start; allowed 273.15 to 473.15 (0 °C to 200 °C); usually
+    // 293.15 to 368.15 (20 °C to 95 °C).
+    fw_kelvin start_temperature;
+    // Temperature the water is to come to; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 283.15 to
+    // 363.15 (10 °C to 90 °C).
+    fw_kelvin target_temperature;
+    // Time after which the temperature is asked; allowed 0 to 6000000 (0 min to 100000 min); NaN means:
+    // not asked.
+    fw_second elapsed_time;
+    // Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
+    fw_metre length;
+    // Density of the pipe's wall; allowed 500 to 20000; NaN means: as the named tube.
+    fw_kilogram_per_cubic_metre wall_density;
+    // Specific heat capacity of the pipe's wall; allowed 100 to 5000; NaN means: as the named tube.
+    fw_joule_per_kilogram_kelvin wall_heat_capacity;
+    // Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    // mm to 170 mm); NaN means: as the named tube.
+    fw_metre outside_diameter;
+    // Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    // mm); NaN means: as the named tube.
+    fw_metre wall_thickness;
+    // Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    fw_watt_per_metre_kelvin wall_conductivity;
+    // Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    // (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
+    // Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    fw_ratio emissivity;
+    // Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    // 308.15 (-15 °C to 35 °C).
+    fw_kelvin air_temperature;
+    // Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    // usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    fw_kelvin radiant_temperature;
+    // Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    fw_metre_per_second wind_speed;
+    // Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    // mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute air_pressure;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    fw_pascal_absolute water_pressure;
+} fw_pipe_cool_down_input;
+
+// Heat capacity per length, SI.
+typedef double fw_joule_per_metre_kelvin;
+
+// What comes out of fw_pipe_cool_down.
+typedef struct {
+    // Time until the target temperature; NaN means: never reached.
+    fw_second time_to_target;
+    // Temperature after the time asked; NaN means: not asked.
+    fw_kelvin temperature_after;
+    // Heat capacity of the water per metre.
+    fw_joule_per_metre_kelvin water_capacity;
+    // Heat capacity of the pipe's wall per metre.
+    fw_joule_per_metre_kelvin wall_capacity;
+    // Heat lost per metre at the start.
+    fw_watt_per_metre heat_loss_at_start;
+    // Time in which the excess over the room would fall to 1/e if the loss per kelvin stayed what it is at
+    // the start; NaN means: nothing to lose.
+    fw_second time_constant;
+    // Time until the target by that constant: the usual exponential, for comparison; NaN means: never
+    // reached.
+    fw_second time_to_target_by_exponential;
+    // Heat that water and pipe of the whole run hold above the temperature at which they come to rest.
+    fw_joule heat_held;
+} fw_pipe_cool_down_output;
+
+// What goes into fw_critical_radius.
+typedef struct {
+    // Outside diameter of the bare pipe; allowed 0.0001 to 0.7 (0.1 mm to 700 mm); usually 0.006 to 0.17
+    // (6 mm to 170 mm).
+    fw_metre outside_diameter;
+    // Thickness of the insulation; allowed 0 to 0.5 (0 mm to 500 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1.
+    fw_watt_per_metre_kelvin insulation_conductivity;
+    // Coefficient outside, convection and radiation together; allowed 0.1 to 1000; usually 4 to 50;
+    // default 10.
+    fw_watt_per_square_metre_kelvin outside_coefficient;
+} fw_critical_radius_input;
+
+// What comes out of fw_critical_radius.
+typedef struct {
+    // Outer radius of the insulation at which the loss is greatest.
+    fw_metre critical_radius;
+    // Loss per metre of run and kelvin between pipe and air, with this insulation.
+    fw_watt_per_metre_kelvin loss_per_kelvin;
+    // The same of the bare pipe.
+    fw_watt_per_metre_kelvin bare_loss_per_kelvin;
+    // This loss over the bare pipe's.
+    fw_ratio loss_ratio;
+    // The greatest loss per kelvin that any thickness of this insulation gives.
+    fw_watt_per_metre_kelvin greatest_loss_per_kelvin;
+} fw_critical_radius_output;
+
+// What goes into fw_antifreeze_mixture.
+typedef struct {
+    // Share of glycol by mass; allowed 0 to 0.6 (0 % to 60 %); usually 0.1 to 0.55 (10 % to 55 %).
+    fw_ratio glycol_mass_fraction;
+    // Temperature; allowed 213.15 to 373.15 (-60 °C to 100 °C); usually 253.15 to 363.15 (-20 °C to 90
+    // °C).
+    fw_kelvin temperature;
+} fw_antifreeze_mixture_input;
+
+// What comes out of fw_antifreeze_mixture.
+typedef struct {
+    // Density.
+    fw_kilogram_per_cubic_metre density;
+    // Specific heat capacity.
+    fw_joule_per_kilogram_kelvin specific_heat_capacity;
+    // Dynamic viscosity.
+    fw_pascal_second dynamic_viscosity;
+    // Thermal conductivity.
+    fw_watt_per_metre_kelvin thermal_conductivity;
+    // Volumetric expansion coefficient.
+    fw_per_kelvin expansion_coefficient;
+    // Prandtl number.
+    fw_ratio prandtl_number;
+    // Temperature at which ice begins to form.
+    fw_kelvin freezing_temperature;
+    // Share of glycol by volume, as poured together at 20 °C.
+    fw_ratio glycol_volume_fraction;
+} fw_antifreeze_mixture_output;
+
+// What goes into fw_boiling_point.
+typedef struct {
+    // Pressure of the water over that of the air; allowed -90000 to 1e7 (-0.9 bar to 100 bar); usually 0
+    // to 1000000 (0 bar to 10 bar); default 0 (0 bar).
+    fw_pascal_gauge water_pressure;
+    // Pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 70000 to 105000 (700
+    // mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometer;
+    // Temperature of the water, where the margin to boiling is wanted; allowed 273.15 to 623.15 (0 °C to
+    // 350 °C); NaN means: not asked.
+    fw_kelvin water_temperature;
+} fw_boiling_point_input;
+
+// What comes out of fw_boiling_point.
+typedef struct {
+    // Absolute pressure.
+    fw_pascal_absolute absolute_pressure;
+    // Boiling point.
+    fw_kelvin boiling_point;
+    // Margin from the water's temperature up to boiling; negative where it boils; NaN means: no water
+    // temperature given.
+    fw_kelvin_difference margin;
+} fw_boiling_point_output;
+
 // Mass, SI.
 typedef double fw_kilogram;
 
 // Thermal conductance, SI.
 typedef double fw_watt_per_kelvin;
-
-// Mass flow, SI.
-typedef double fw_kilogram_per_second;
-
-// Heat capacity per length, SI.
-typedef double fw_joule_per_metre_kelvin;
 
 // Heat loss per length and kelvin, SI.
 typedef double fw_watt_per_metre_kelvin_of_length;
@@ -776,6 +1668,10 @@ typedef struct {
     // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     // 383.15 (5 °C to 110 °C).
     fw_kelvin block_temperature;
+    // Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    // the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    // means: as the water of the block.
+    fw_kelvin metal_temperature;
     // Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
     // means: as the block.
     fw_kelvin circuit_temperature;
@@ -813,6 +1709,532 @@ typedef struct {
     // Temperature after an endless time in that state; NaN means: no circuit changes over, or none.
     fw_kelvin steady_temperature_after;
 } fw_cool_down_output;
+
+// What goes into fw_pump_overrun.
+typedef struct {
+    // Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    fw_kilogram metal_mass;
+    // Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    // allowed 100 to 2000; usually 380 to 950; default 500.
+    fw_joule_per_kilogram_kelvin metal_specific_heat_capacity;
+    // Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    fw_cubic_metre water_content;
+    // Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    // default 980.
+    fw_kilogram_per_cubic_metre water_density;
+    // Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    // 2000 to 4500; usually 3000 to 4250; default 4185.
+    fw_joule_per_kilogram_kelvin water_specific_heat_capacity;
+    // Conductance of the film between metal and water, where the two are to have temperatures of their
+    // own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    fw_watt_per_kelvin film_conductance;
+    // Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    // 60.
+    fw_watt_per_kelvin casing_loss;
+    // Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    fw_watt standing_heat;
+    // Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    fw_kilogram_per_second pump_flow;
+    // Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    // allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    fw_pascal pump_shut_off_pressure;
+    // Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    // resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    // given.
+    fw_pascal pressure_drop;
+    // Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre flow_length;
+    // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre return_length;
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    fw_joule_per_metre_kelvin pipe_heat_capacity;
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    // 1000000; usually 0 to 40000; default 0.
+    fw_watt emitter_output;
+    // Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    // default 1.3.
+    fw_ratio emitter_exponent;
+    // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    // means: no emitter.
+    fw_joule_per_kelvin emitter_heat_capacity;
+    // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    // (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    fw_joule_per_kelvin room_heat_capacity;
+    // Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin room_loss;
+    // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    // °C).
+    fw_kelvin outside_temperature;
+    // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    // 383.15 (5 °C to 110 °C).
+    fw_kelvin block_temperature;
+    // Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    // the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    // means: as the water of the block.
+    fw_kelvin metal_temperature;
+    // Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    // means: as the block.
+    fw_kelvin circuit_temperature;
+    // Temperature to which the overrun thermostat must fall for the pump to stop; allowed 273.15 to 393.15
+    // (0 °C to 120 °C); usually 303.15 to 363.15 (30 °C to 90 °C).
+    fw_kelvin overrun_temperature;
+    // Differential of the overrun thermostat: so far it must rise again for the pump to start anew;
+    // allowed 0.1 to 60; usually 2 to 15; default 6.
+    fw_kelvin_difference overrun_differential;
+    // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    // 0.
+    fw_second sensor_time_constant;
+} fw_pump_overrun_input;
+
+// What comes out of fw_pump_overrun.
+typedef struct {
+    // Time until the pump stops for the first time; NaN means: never.
+    fw_second stop_time;
+    // Temperature of the water in the block at that moment; NaN means: never.
+    fw_kelvin block_temperature_at_stop;
+    // Temperature of the returning water just before; NaN means: never, or no flow.
+    fw_kelvin return_temperature_at_stop;
+    // Heat the overrun has carried out of block, pipes and emitters; NaN means: never.
+    fw_joule heat_rejected;
+    // Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    fw_joule heat_left;
+    // Highest temperature of the block's water after the pump has stopped for the first time, with the
+    // pump then left off; NaN means: never.
+    fw_kelvin peak_after_stop;
+    // How often the residual heat starts the pump again.
+    fw_ratio restart_count;
+    // Time until the pump has stopped for good; NaN means: never.
+    fw_second final_stop_time;
+    // Temperature of the thermostat's place after an endless time with the pump running; NaN means: none:
+    // heat is put in and none is lost.
+    fw_kelvin steady_temperature;
+    // Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never.
+    fw_ratio imbalance;
+    // Time until the pump stops for the first time with the circuits in their second state; NaN means: no
+    // circuit changes over, or never.
+    fw_second stop_time_after;
+} fw_pump_overrun_output;
+
+// What goes into fw_overshoot.
+typedef struct {
+    // Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    fw_kilogram metal_mass;
+    // Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    // allowed 100 to 2000; usually 380 to 950; default 500.
+    fw_joule_per_kilogram_kelvin metal_specific_heat_capacity;
+    // Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    fw_cubic_metre water_content;
+    // Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    // default 980.
+    fw_kilogram_per_cubic_metre water_density;
+    // Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    // 2000 to 4500; usually 3000 to 4250; default 4185.
+    fw_joule_per_kilogram_kelvin water_specific_heat_capacity;
+    // Conductance of the film between metal and water, where the two are to have temperatures of their
+    // own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    fw_watt_per_kelvin film_conductance;
+    // Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    // 60.
+    fw_watt_per_kelvin casing_loss;
+    // Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    fw_watt standing_heat;
+    // Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    fw_kilogram_per_second pump_flow;
+    // Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    // allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    fw_pascal pump_shut_off_pressure;
+    // Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    // resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    // given.
+    fw_pascal pressure_drop;
+    // Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre flow_length;
+    // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre return_length;
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    fw_joule_per_metre_kelvin pipe_heat_capacity;
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    // 1000000; usually 0 to 40000; default 0.
+    fw_watt emitter_output;
+    // Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    // default 1.3.
+    fw_ratio emitter_exponent;
+    // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    // means: no emitter.
+    fw_joule_per_kelvin emitter_heat_capacity;
+    // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    // (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    fw_joule_per_kelvin room_heat_capacity;
+    // Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin room_loss;
+    // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    // °C).
+    fw_kelvin outside_temperature;
+    // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    // 383.15 (5 °C to 110 °C).
+    fw_kelvin block_temperature;
+    // Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    // the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    // means: as the water of the block.
+    fw_kelvin metal_temperature;
+    // Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    // means: as the block.
+    fw_kelvin circuit_temperature;
+    // Output of the burner to the block; allowed 10 to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000
+    // (1 kW to 500 kW).
+    fw_watt burner_output;
+    // Temperature at which the control thermostat stops the burner; allowed 273.15 to 423.15 (0 °C to 150
+    // °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    fw_kelvin cut_out_temperature;
+    // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    // 0.
+    fw_second sensor_time_constant;
+    // Operating value of the limit thermostat; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15
+    // to 388.15 (80 °C to 115 °C); NaN means: not compared.
+    fw_kelvin limit_temperature;
+} fw_overshoot_input;
+
+// What comes out of fw_overshoot.
+typedef struct {
+    // Time until the thermostat stops the burner; NaN means: the burner never stops.
+    fw_second firing_time;
+    // Temperature of the block's water as the burner stops; NaN means: the burner never stops.
+    fw_kelvin temperature_at_cut_out;
+    // Heat the metal then holds over the water; NaN means: the burner never stops.
+    fw_joule residual_heat;
+    // Highest temperature of the block's water if the pump stops with the burner; NaN means: the burner
+    // never stops.
+    fw_kelvin peak_with_pump_stopped;
+    // Time of that peak after the burner has stopped; NaN means: the burner never stops.
+    fw_second peak_time_with_pump_stopped;
+    // Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops.
+    fw_kelvin peak_with_pump_running;
+    // Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops.
+    fw_kelvin_difference overshoot_with_pump_stopped;
+    // Overshoot over the cut-out with the pump running on; NaN means: the burner never stops.
+    fw_kelvin_difference overshoot_with_pump_running;
+    // Limit less the peak with the pump stopped; negative where the limit would lock out; NaN means: no
+    // limit given, or the burner never stops.
+    fw_kelvin_difference margin_with_pump_stopped;
+    // Limit less the peak with the pump running on; NaN means: no limit given, or the burner never stops.
+    fw_kelvin_difference margin_with_pump_running;
+    // Temperature the block's water would reach if the burner burned on; NaN means: none: no loss.
+    fw_kelvin steady_temperature;
+} fw_overshoot_output;
+
+// What goes into fw_warm_up.
+typedef struct {
+    // Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    fw_kilogram metal_mass;
+    // Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    // allowed 100 to 2000; usually 380 to 950; default 500.
+    fw_joule_per_kilogram_kelvin metal_specific_heat_capacity;
+    // Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    fw_cubic_metre water_content;
+    // Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    // default 980.
+    fw_kilogram_per_cubic_metre water_density;
+    // Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    // 2000 to 4500; usually 3000 to 4250; default 4185.
+    fw_joule_per_kilogram_kelvin water_specific_heat_capacity;
+    // Conductance of the film between metal and water, where the two are to have temperatures of their
+    // own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    fw_watt_per_kelvin film_conductance;
+    // Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    // 60.
+    fw_watt_per_kelvin casing_loss;
+    // Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    fw_watt standing_heat;
+    // Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    fw_kilogram_per_second pump_flow;
+    // Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    // allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    fw_pascal pump_shut_off_pressure;
+    // Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    // resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    // given.
+    fw_pascal pressure_drop;
+    // Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre flow_length;
+    // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre return_length;
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    fw_joule_per_metre_kelvin pipe_heat_capacity;
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    // 1000000; usually 0 to 40000; default 0.
+    fw_watt emitter_output;
+    // Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    // default 1.3.
+    fw_ratio emitter_exponent;
+    // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    // means: no emitter.
+    fw_joule_per_kelvin emitter_heat_capacity;
+    // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    // (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    fw_joule_per_kelvin room_heat_capacity;
+    // Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin room_loss;
+    // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    // °C).
+    fw_kelvin outside_temperature;
+    // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    // 383.15 (5 °C to 110 °C).
+    fw_kelvin block_temperature;
+    // Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    // the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    // means: as the water of the block.
+    fw_kelvin metal_temperature;
+    // Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    // means: as the block.
+    fw_kelvin circuit_temperature;
+    // Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    // to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
+    fw_watt burner_output;
+    // Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    // kW); NaN means: one output only.
+    fw_watt low_output;
+    // How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    // turn down; allowed 0.1 to 60; default 5.
+    fw_kelvin_difference turn_down_band;
+    // Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    // to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    fw_kelvin cut_out_temperature;
+    // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    // 0.
+    fw_second sensor_time_constant;
+    // Differential of the control thermostat; allowed 0.1 to 60; usually 2 to 15; default 8.
+    fw_kelvin_difference control_differential;
+    // Temperature to be reached at the point watched; allowed 243.15 to 423.15 (-30 °C to 150 °C); usually
+    // 293.15 to 363.15 (20 °C to 90 °C).
+    fw_kelvin target_temperature;
+} fw_warm_up_input;
+
+// What comes out of fw_warm_up.
+typedef struct {
+    // Time until the target is reached; NaN means: never.
+    fw_second time;
+    // Heat the burner has given to the block by then; NaN means: never.
+    fw_joule heat_put_in;
+    // Heat that block, pipes and emitters have taken up; NaN means: never.
+    fw_joule heat_stored;
+    // Heat given off by casing and pipes; NaN means: never.
+    fw_joule heat_lost;
+    // Heat given off by the emitters; NaN means: never.
+    fw_joule emitter_heat;
+    // Temperature of the block's water at that moment; NaN means: never.
+    fw_kelvin block_temperature_then;
+    // How often the burner has stopped on the way.
+    fw_ratio stop_count;
+    // Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    fw_ratio imbalance;
+} fw_warm_up_output;
+
+// What goes into fw_circuit_cycling.
+typedef struct {
+    // Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    fw_kilogram metal_mass;
+    // Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    // allowed 100 to 2000; usually 380 to 950; default 500.
+    fw_joule_per_kilogram_kelvin metal_specific_heat_capacity;
+    // Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    fw_cubic_metre water_content;
+    // Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    // default 980.
+    fw_kilogram_per_cubic_metre water_density;
+    // Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    // 2000 to 4500; usually 3000 to 4250; default 4185.
+    fw_joule_per_kilogram_kelvin water_specific_heat_capacity;
+    // Conductance of the film between metal and water, where the two are to have temperatures of their
+    // own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    fw_watt_per_kelvin film_conductance;
+    // Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    // 60.
+    fw_watt_per_kelvin casing_loss;
+    // Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    fw_watt standing_heat;
+    // Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    fw_kilogram_per_second pump_flow;
+    // Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    // allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    fw_pascal pump_shut_off_pressure;
+    // Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    // resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    // given.
+    fw_pascal pressure_drop;
+    // Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre flow_length;
+    // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    fw_metre return_length;
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    fw_joule_per_metre_kelvin pipe_heat_capacity;
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    // 1000000; usually 0 to 40000; default 0.
+    fw_watt emitter_output;
+    // Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    // default 1.3.
+    fw_ratio emitter_exponent;
+    // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    // means: no emitter.
+    fw_joule_per_kelvin emitter_heat_capacity;
+    // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    // (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    fw_joule_per_kelvin room_heat_capacity;
+    // Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin room_loss;
+    // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    // °C).
+    fw_kelvin outside_temperature;
+    // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    // 383.15 (5 °C to 110 °C).
+    fw_kelvin block_temperature;
+    // Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    // the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    // means: as the water of the block.
+    fw_kelvin metal_temperature;
+    // Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    // means: as the block.
+    fw_kelvin circuit_temperature;
+    // Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    // to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
+    fw_watt burner_output;
+    // Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    // kW); NaN means: one output only.
+    fw_watt low_output;
+    // How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    // turn down; allowed 0.1 to 60; default 5.
+    fw_kelvin_difference turn_down_band;
+    // Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    // to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    fw_kelvin cut_out_temperature;
+    // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    // 0.
+    fw_second sensor_time_constant;
+    // Temperature at which it lights the burner again, on falling temperature; allowed 253.15 to 423.15
+    // (-20 °C to 150 °C); usually 293.15 to 363.15 (20 °C to 90 °C).
+    fw_kelvin cut_in_temperature;
+    // Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
+    fw_second anti_cycling_delay;
+} fw_circuit_cycling_input;
+
+// Rate, SI.
+typedef double fw_per_second;
+
+// What comes out of fw_circuit_cycling.
+typedef struct {
+    // Time the burner burns in each cycle; NaN means: no repeating cycle.
+    fw_second on_time;
+    // Time it stands in each cycle; NaN means: no repeating cycle.
+    fw_second off_time;
+    // Time of a whole cycle; NaN means: no repeating cycle.
+    fw_second period;
+    // Starts per hour; NaN means: no repeating cycle.
+    fw_per_second start_rate;
+    // Share of the time the burner burns; NaN means: no repeating cycle.
+    fw_ratio duty;
+    // Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping; NaN
+    // means: no repeating cycle.
+    fw_watt mean_output;
+    // Temperature of the block's water at which the plant comes to rest, where the burner burns or stands
+    // without end; NaN means: the burner cycles.
+    fw_kelvin steady_temperature;
+    // Cycles until they repeat to one part in 10^9.
+    fw_ratio settling_count;
+} fw_circuit_cycling_output;
+
+// What goes into fw_cool_down_fit.
+typedef struct {
+    // Heat capacity of all that cooled together; with it the loss is found; allowed 1 to 1e9 (0.001 kJ/K
+    // to 1000000 kJ/K); NaN means: not known.
+    fw_joule_per_kelvin heat_capacity;
+    // Standard uncertainty of that heat capacity; allowed 0 to 1e9 (0 kJ/K to 1000000 kJ/K); default 0 (0
+    // kJ/K).
+    fw_joule_per_kelvin heat_capacity_uncertainty;
+    // Loss conductance expected at 50 K over the room: compared where the heat capacity is known, else the
+    // heat capacity is found from it; allowed 0.0001 to 100000; NaN means: not known.
+    fw_watt_per_kelvin expected_loss_conductance;
+    // Standard uncertainty of that loss conductance; allowed 0 to 100000; default 0.
+    fw_watt_per_kelvin loss_conductance_uncertainty;
+    // Exponent with which the loss falls off: 1 for an insulated block or steady flow, 1.25 for a bare
+    // one, about 1.3 for radiators; allowed 1 to 2; default 1.
+    fw_ratio loss_exponent;
+    // Room temperature; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to 308.15 (0 °C to 35
+    // °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Standard uncertainty of the room temperature; allowed 0 to 20; default 0.5.
+    fw_kelvin_difference room_temperature_uncertainty;
+    // Standard uncertainty of one temperature reading (resolution and scatter; a fixed error of the probe
+    // is not in it); allowed 0.001 to 20; usually 0.05 to 2; default 0.3.
+    fw_kelvin_difference reading_uncertainty;
+} fw_cool_down_fit_input;
+
+// What comes out of fw_cool_down_fit.
+typedef struct {
+    // Time constant at 50 K over the room: heat capacity over loss conductance.
+    fw_second time_constant;
+    // Its standard uncertainty.
+    fw_second time_constant_uncertainty;
+    // Loss conductance at 50 K over the room; NaN means: no heat capacity given.
+    fw_watt_per_kelvin loss_conductance;
+    // Its standard uncertainty; NaN means: no heat capacity given.
+    fw_watt_per_kelvin fitted_loss_uncertainty;
+    // Heat capacity found from the loss conductance expected; NaN means: the heat capacity is given.
+    fw_joule_per_kelvin fitted_heat_capacity;
+    // Its standard uncertainty; NaN means: the heat capacity is given.
+    fw_joule_per_kelvin fitted_heat_capacity_uncertainty;
+    // Fitted less expected loss conductance, over the standard uncertainty of that difference; NaN means:
+    // nothing to compare.
+    fw_ratio deviation;
+    // Temperature at the time zero of the log, by the fit.
+    fw_kelvin start_temperature;
+    // Root mean square of reading less fit, with two fitted values allowed for.
+    fw_kelvin_difference residual;
+    // That over the uncertainty stated for a reading: near 1 where the model fits.
+    fw_ratio residual_ratio;
+} fw_cool_down_fit_output;
+
+// What goes into fw_touch_wait.
+typedef struct {
+    // Temperature of the surface now; allowed 243.15 to 673.15 (-30 °C to 400 °C); usually 293.15 to
+    // 383.15 (20 °C to 110 °C).
+    fw_kelvin surface_temperature;
+    // Room temperature; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to 308.15 (0 °C to 35
+    // °C); default 293.15 (20 °C).
+    fw_kelvin room_temperature;
+    // Time constant of the cool-down, from `block_cool_down`, `cool_down_fit` or `pipe_cool_down`; allowed
+    // 0.6 to 6000000 (0.01 min to 100000 min); usually 60 to 60000 (1 min to 1000 min).
+    fw_second time_constant;
+    // Contact temperature not to be exceeded, by the policy named; allowed 293.15 to 373.15 (20 °C to 100
+    // °C); usually 313.15 to 343.15 (40 °C to 70 °C).
+    fw_kelvin contact_temperature;
+} fw_touch_wait_input;
+
+// What comes out of fw_touch_wait.
+typedef struct {
+    // Time until the surface has fallen to the contact temperature; zero where it has; NaN means: never.
+    fw_second wait;
+    // Surface less contact temperature now; negative where it may be touched.
+    fw_kelvin_difference excess;
+} fw_touch_wait_output;
 
 // What goes into fw_installation_volume.
 typedef struct {
@@ -879,9 +2301,6 @@ typedef struct {
 
 // Amount of substance, SI.
 typedef double fw_mole;
-
-// Rate, SI.
-typedef double fw_per_second;
 
 // Pressure per temperature difference, SI.
 typedef double fw_pascal_per_kelvin;
@@ -1083,9 +2502,6 @@ typedef struct {
     fw_second purge_time;
 } fw_purge_output;
 
-// Velocity, SI.
-typedef double fw_metre_per_second;
-
 // What goes into fw_purge_velocity.
 typedef struct {
     // Bore of the widest pipe purged; allowed 0.002 to 2 (2 mm to 2000 mm); usually 0.008 to 0.3 (8 mm to
@@ -1104,103 +2520,6 @@ typedef struct {
     // Time in which the front passes the length.
     fw_second travel_time;
 } fw_purge_velocity_output;
-
-// Volume flow, SI.
-typedef double fw_cubic_metre_per_second;
-
-// What goes into fw_pipe_heat_loss.
-typedef struct {
-    // Temperature of the water; of the pipe where its wall is 0 thick and nothing flows; allowed 273.15 to
-    // 623.15 (0 °C to 350 °C); usually 278.15 to 368.15 (5 °C to 95 °C).
-    fw_kelvin water_temperature;
-    // Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
-    fw_metre length;
-    // Flow of the water, at its own temperature; allowed 2.777778e-10 to 0.2777778 (0.001 L/h to 1000000
-    // L/h); usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h); NaN means: standing, or the film
-    // inside left out.
-    fw_cubic_metre_per_second water_flow;
-    // Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
-    // mm to 170 mm); NaN means: as the named tube.
-    fw_metre outside_diameter;
-    // Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
-    // mm); NaN means: as the named tube.
-    fw_metre wall_thickness;
-    // Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
-    fw_watt_per_metre_kelvin wall_conductivity;
-    // Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
-    // (0 mm to 120 mm); default 0 (0 mm).
-    fw_metre insulation_thickness;
-    // Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
-    // named insulation at its mean temperature, or bare.
-    fw_watt_per_metre_kelvin insulation_conductivity;
-    // Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
-    fw_ratio emissivity;
-    // Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
-    // 308.15 (-15 °C to 35 °C).
-    fw_kelvin air_temperature;
-    // Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
-    // usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
-    fw_kelvin radiant_temperature;
-    // Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
-    fw_metre_per_second wind_speed;
-    // Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
-    // mbar to 1060 mbar); default 101325 (1013.25 mbar).
-    fw_pascal_absolute air_pressure;
-    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
-    // usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
-    fw_pascal_absolute water_pressure;
-} fw_pipe_heat_loss_input;
-
-// Heat flow per length, SI.
-typedef double fw_watt_per_metre;
-
-// Thermal resistance of a length, SI.
-typedef double fw_metre_kelvin_per_watt;
-
-// Heat transfer coefficient, SI.
-typedef double fw_watt_per_square_metre_kelvin;
-
-// What comes out of fw_pipe_heat_loss.
-typedef struct {
-    // Heat lost per metre of run.
-    fw_watt_per_metre heat_loss_per_length;
-    // Heat lost by the whole run.
-    fw_watt heat_loss;
-    // Temperature of the outermost surface.
-    fw_kelvin surface_temperature;
-    // Part of the loss that leaves by convection, per metre.
-    fw_watt_per_metre convection_per_length;
-    // Part of the loss that leaves by radiation, per metre.
-    fw_watt_per_metre radiation_per_length;
-    // Resistance of the film inside; 0 where it is left out.
-    fw_metre_kelvin_per_watt inside_resistance;
-    // Resistance of the pipe's wall.
-    fw_metre_kelvin_per_watt wall_resistance;
-    // Resistance of all insulation.
-    fw_metre_kelvin_per_watt insulation_resistance;
-    // Resistance from the outermost surface to the air, radiation included; NaN means: nothing flows.
-    fw_metre_kelvin_per_watt outside_resistance;
-    // Thermal conductivity of the insulation as used; NaN means: bare.
-    fw_watt_per_metre_kelvin insulation_conductivity_used;
-    // Outermost diameter.
-    fw_metre surface_diameter;
-    // Coefficient of convection outside.
-    fw_watt_per_square_metre_kelvin convection_coefficient;
-    // Coefficient of radiation outside.
-    fw_watt_per_square_metre_kelvin radiation_coefficient;
-    // Nusselt number outside: on the diameter; on the length for a vertical run.
-    fw_ratio nusselt_number;
-    // Rayleigh number outside, on the same length; Reynolds times Prandtl number in the wind.
-    fw_ratio rayleigh_number;
-    // Mass flow of the water; NaN means: no flow given.
-    fw_kilogram_per_second mass_flow;
-    // Reynolds number of the water; NaN means: no flow given.
-    fw_ratio reynolds_number;
-    // Coefficient of the film inside, on the bore; NaN means: no flow given.
-    fw_watt_per_square_metre_kelvin inside_coefficient;
-    // Expected relative accuracy of the coefficient of convection outside.
-    fw_ratio convection_scatter;
-} fw_pipe_heat_loss_output;
 
 // Area, SI.
 typedef double fw_square_metre;
@@ -1561,6 +2880,359 @@ typedef struct {
     // Pressure of the column.
     fw_pascal static_pressure;
 } fw_static_head_output;
+
+// What goes into fw_duty_point.
+typedef struct {
+    // A flow at which the system's pressure drop is known; allowed 2.777778e-7 to 0.2777778 (1 L/h to
+    // 1000000 L/h).
+    fw_cubic_metre_per_second known_flow;
+    // Pressure drop of the system at that flow; allowed 1 to 1e7 (0.001 kPa to 10000 kPa); usually 1000 to
+    // 200000 (1 kPa to 200 kPa).
+    fw_pascal known_pressure_drop;
+    // Exponent of the drop in the flow: 2 for rough pipe and fittings, 1.75 for smooth pipe alone; allowed
+    // 1 to 2; usually 1.7 to 2; default 2.
+    fw_ratio exponent;
+    // Pressure that the pump must lift at no flow; zero in a closed circuit; allowed 0 to 1000000 (0 kPa
+    // to 1000 kPa); default 0 (0 kPa).
+    fw_pascal static_pressure;
+} fw_duty_point_input;
+
+// What comes out of fw_duty_point.
+typedef struct {
+    // Flow.
+    fw_cubic_metre_per_second volume_flow;
+    // Pressure the pump makes and the system takes.
+    fw_pascal pressure;
+    // Share of the known flow.
+    fw_ratio flow_ratio;
+    // Power given to the water.
+    fw_watt hydraulic_power;
+} fw_duty_point_output;
+
+// What goes into fw_valve_kv.
+typedef struct {
+    // Volume flow through the valve; allowed 2.777778e-8 to 0.2777778 (0.1 L/h to 1000000 L/h); usually
+    // 1.388889e-6 to 0.02777778 (5 L/h to 100000 L/h).
+    fw_cubic_metre_per_second volume_flow;
+    // Pressure drop that the valve is to make; allowed 10 to 1000000 (0.01 kPa to 1000 kPa); usually 1000
+    // to 50000 (1 kPa to 50 kPa).
+    fw_pascal pressure_drop;
+    // Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); default 333.15 (60 °C).
+    fw_kelvin temperature;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+} fw_valve_kv_input;
+
+// What comes out of fw_valve_kv.
+typedef struct {
+    // Density of the liquid.
+    fw_kilogram_per_cubic_metre density;
+    // Kv: flow at a drop of 1 bar of water of 1000 kg/m³.
+    fw_cubic_metre_per_second valve_kv;
+} fw_valve_kv_output;
+
+// What goes into fw_circuit_balance.
+typedef struct {
+    // Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 363.15 (5
+    // °C to 90 °C); default 333.15 (60 °C).
+    fw_kelvin temperature;
+    // Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    // default 200000 (2 bar).
+    fw_pascal_absolute pressure;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+} fw_circuit_balance_input;
+
+// What comes out of fw_circuit_balance.
+typedef struct {
+    // Number of the index circuit, counted from 1: the one with the greatest pressure drop.
+    fw_ratio index_circuit;
+    // Its pressure drop: what the pump must make.
+    fw_pascal index_pressure_drop;
+    // Smallest pressure drop of any circuit.
+    fw_pascal least_pressure_drop;
+    // Flow of the index circuit.
+    fw_cubic_metre_per_second index_flow;
+    // Greatest velocity in any section.
+    fw_metre_per_second greatest_velocity;
+} fw_circuit_balance_output;
+
+// What goes into fw_expansion_vessel.
+typedef struct {
+    // Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    // to 5000 L).
+    fw_cubic_metre system_content;
+    // Temperature of the water when it is filled; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually
+    // 277.15 to 298.15 (4 °C to 25 °C); default 283.15 (10 °C).
+    fw_kelvin fill_temperature;
+    // Highest temperature the water may reach: what the limiter allows; allowed 283.15 to 383.15 (10 °C to
+    // 110 °C); usually 313.15 to 383.15 (40 °C to 110 °C).
+    fw_kelvin highest_temperature;
+    // Height of the system's top above the vessel; allowed 0 to 200; usually 0 to 40.
+    fw_metre static_height;
+    // Pressure to be kept at the top over that of the air; allowed 0 to 200000 (0 bar to 2 bar); usually
+    // 20000 to 50000 (0.2 bar to 0.5 bar); default 30000 (0.3 bar).
+    fw_pascal pressure_margin;
+    // Least pre-charge whatever the height; allowed 0 to 300000 (0 bar to 3 bar); default 70000 (0.7 bar).
+    fw_pascal_gauge least_pre_charge;
+    // Set pressure of the safety valve; allowed 50000 to 1600000 (0.5 bar to 16 bar); usually 200000 to
+    // 600000 (2 bar to 6 bar); default 300000 (3 bar).
+    fw_pascal_gauge safety_valve_pressure;
+    // Water reserve as a share of the content; allowed 0 to 0.2 (0 % to 20 %); default 0.005 (0.5 %).
+    fw_ratio reserve_share;
+    // Least water reserve; allowed 0 to 0.1 (0 L to 100 L); default 0.003 (3 L).
+    fw_cubic_metre least_reserve;
+    // Pressure of the air; the standard counts it as 1 bar; allowed 60000 to 110000 (0.6 bar to 1.1 bar);
+    // default 100000 (1 bar).
+    fw_pascal_absolute barometer;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+    // Expansion of the liquid, where it is taken from a table; allowed 0 to 0.2 (0 % to 20 %); NaN means:
+    // from the densities of the liquid.
+    fw_ratio expansion_share;
+} fw_expansion_vessel_input;
+
+// What comes out of fw_expansion_vessel.
+typedef struct {
+    // Expansion of the liquid as a share of its cold volume.
+    fw_ratio expansion_share;
+    // Expansion volume.
+    fw_cubic_metre expansion_volume;
+    // Water reserve.
+    fw_cubic_metre water_reserve;
+    // Static pressure of the cold system at the vessel.
+    fw_pascal static_pressure;
+    // Pre-charge of the vessel, without water in it.
+    fw_pascal_gauge pre_charge;
+    // Pressure that the hot system may reach.
+    fw_pascal_gauge final_pressure;
+    // Share of the vessel that water can take between pre-charge and final pressure.
+    fw_ratio acceptance;
+    // Least vessel, with the reserve by share of the content.
+    fw_cubic_metre vessel_volume;
+    // Least vessel where a fifth of it is the reserve: the rule for vessels of up to 15 L; NaN means: the
+    // pressures leave no room for a reserve of a fifth.
+    fw_cubic_metre vessel_volume_with_fifth;
+    // Least vessel with no reserve at all, for comparison.
+    fw_cubic_metre vessel_volume_without_reserve;
+    // Least pressure to which the cold system is filled, so that the reserve is in the vessel.
+    fw_pascal_gauge fill_pressure;
+} fw_expansion_vessel_output;
+
+// What goes into fw_vessel_check.
+typedef struct {
+    // Nominal volume of the vessel; allowed 0.0005 to 100 (0.5 L to 100000 L); usually 0.004 to 1 (4 L to
+    // 1000 L).
+    fw_cubic_metre vessel_volume;
+    // Pre-charge as measured with the water side relieved of pressure; allowed 0 to 1000000 (0 bar to 10
+    // bar); usually 50000 to 400000 (0.5 bar to 4 bar).
+    fw_pascal_gauge pre_charge;
+    // Pressure of the cold system as filled; allowed 0 to 1000000 (0 bar to 10 bar); usually 80000 to
+    // 400000 (0.8 bar to 4 bar).
+    fw_pascal_gauge fill_pressure;
+    // Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    // to 5000 L).
+    fw_cubic_metre system_content;
+    // Temperature of the water at that pressure; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually
+    // 277.15 to 298.15 (4 °C to 25 °C); default 283.15 (10 °C).
+    fw_kelvin fill_temperature;
+    // Temperature to which the whole content is heated; allowed 283.15 to 383.15 (10 °C to 110 °C);
+    // usually 313.15 to 383.15 (40 °C to 110 °C).
+    fw_kelvin highest_temperature;
+    // Set pressure of the safety valve; allowed 50000 to 1600000 (0.5 bar to 16 bar); usually 200000 to
+    // 600000 (2 bar to 6 bar); default 300000 (3 bar).
+    fw_pascal_gauge safety_valve_pressure;
+    // Pressure of the air; allowed 60000 to 110000 (0.6 bar to 1.1 bar); default 100000 (1 bar).
+    fw_pascal_absolute barometer;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+} fw_vessel_check_input;
+
+// What comes out of fw_vessel_check.
+typedef struct {
+    // Expansion volume of the content.
+    fw_cubic_metre expansion_volume;
+    // Gas in the vessel when cold.
+    fw_cubic_metre gas_volume_cold;
+    // Water in the vessel when cold: the reserve.
+    fw_cubic_metre water_reserve;
+    // Most water the vessel takes up between cold and the pressure allowed when hot.
+    fw_cubic_metre take_up;
+    // Pressure of the hot system, if the safety valve did not lift; NaN means: the vessel is full of
+    // water: the safety valve must lift.
+    fw_pascal_gauge hot_pressure;
+    // Pressure that the hot system may reach.
+    fw_pascal_gauge final_pressure;
+    // Water that leaves by the safety valve on heating up, and is missing when cold again.
+    fw_cubic_metre water_lost;
+} fw_vessel_check_output;
+
+// What goes into fw_system_content.
+typedef struct {
+    // Water in all emitters, from their makers' tables; allowed 0 to 100 (0 L to 100000 L); default 0 (0
+    // L).
+    fw_cubic_metre emitter_content;
+    // Water in the boiler; allowed 0 to 10 (0 L to 10000 L); usually 0 to 0.5 (0 L to 500 L); default 0 (0
+    // L).
+    fw_cubic_metre boiler_content;
+    // Heating water in the coil of the hot water cylinder; allowed 0 to 1 (0 L to 1000 L); usually 0 to
+    // 0.06 (0 L to 60 L); default 0 (0 L).
+    fw_cubic_metre coil_content;
+    // Water in a feed and expansion cistern of an open vented system; allowed 0 to 10 (0 L to 10000 L);
+    // usually 0 to 0.2 (0 L to 200 L); default 0 (0 L).
+    fw_cubic_metre cistern_content;
+    // Water in buffer vessels and anything else; allowed 0 to 1000 (0 L to 1000000 L); default 0 (0 L).
+    fw_cubic_metre other_content;
+} fw_system_content_input;
+
+// What comes out of fw_system_content.
+typedef struct {
+    // Length of all pipes.
+    fw_metre pipe_length;
+    // Water in all pipes.
+    fw_cubic_metre pipe_content;
+    // Mass of all pipes, empty.
+    fw_kilogram pipe_mass;
+    // Heat capacity of all pipes, empty.
+    fw_joule_per_kelvin pipe_heat_capacity;
+    // Water that circulates: all but the cistern's.
+    fw_cubic_metre system_content;
+    // Water to fill everything, the cistern too.
+    fw_cubic_metre content_with_cistern;
+} fw_system_content_output;
+
+// What goes into fw_heat_store.
+typedef struct {
+    // Temperature at the start; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 368.15 (5
+    // °C to 95 °C).
+    fw_kelvin start_temperature;
+    // Temperature at the end; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 368.15 (5 °C
+    // to 95 °C).
+    fw_kelvin end_temperature;
+    // Water content at the start; allowed 0 to 1000 (0 L to 1000000 L); default 0 (0 L).
+    fw_cubic_metre water_content;
+    // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_mass_fraction;
+    // Mass of cast iron; allowed 0 to 100000; default 0.
+    fw_kilogram cast_iron_mass;
+    // Heat capacity of that cast iron; prints run from 420 to 545 J/(kg K), so state which is meant;
+    // allowed 380 to 600; usually 420 to 545; default 500.
+    fw_joule_per_kilogram_kelvin cast_iron_heat_capacity;
+    // Mass of steel; allowed 0 to 100000; default 0.
+    fw_kilogram steel_mass;
+    // Mass of copper; allowed 0 to 100000; default 0.
+    fw_kilogram copper_mass;
+    // Mass of aluminium; allowed 0 to 100000; default 0.
+    fw_kilogram aluminium_mass;
+    // Mass of insulation that follows the temperature; half of a jacket is a fair guess; allowed 0 to
+    // 100000; default 0.
+    fw_kilogram insulation_mass;
+    // Heat capacity of the insulation; allowed 500 to 2500; default 1030.
+    fw_joule_per_kilogram_kelvin insulation_heat_capacity;
+    // Heat capacity of anything else; allowed 0 to 1e9 (0 kJ/K to 1000000 kJ/K); default 0 (0 kJ/K).
+    fw_joule_per_kelvin other_heat_capacity;
+} fw_heat_store_input;
+
+// What comes out of fw_heat_store.
+typedef struct {
+    // Heat capacity of the metal.
+    fw_joule_per_kelvin metal_heat_capacity;
+    // Heat capacity of the water: its enthalpy difference over the temperature difference.
+    fw_joule_per_kelvin water_heat_capacity;
+    // Heat capacity of the whole.
+    fw_joule_per_kelvin heat_capacity;
+    // Heat given off from start to end; negative where the parts warm up.
+    fw_joule heat;
+    // Share of it that the water gives.
+    fw_ratio water_share;
+} fw_heat_store_output;
+
+// What goes into fw_inhibitor_dose.
+typedef struct {
+    // Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    // to 5000 L).
+    fw_cubic_metre system_content;
+    // Litres of product for each litre of system water, from its label; allowed 0.0001 to 0.2 (0.01 % to
+    // 20 %); usually 0.002 to 0.05 (0.2 % to 5 %); default 0.01 (1 %).
+    fw_ratio dose_ratio;
+    // Share of a full dose that is in the water already, by test; allowed 0 to 1 (0 % to 100 %); default 0
+    // (0 %).
+    fw_ratio strength_left;
+    // Content of one container; allowed 1e-5 to 1 (0.01 L to 1000 L); default 0.001 (1 L).
+    fw_cubic_metre container_content;
+} fw_inhibitor_dose_input;
+
+// What comes out of fw_inhibitor_dose.
+typedef struct {
+    // Product for water that holds none.
+    fw_cubic_metre full_dose;
+    // Product to add.
+    fw_cubic_metre dose;
+    // Containers that hold it, in parts of one.
+    fw_ratio containers;
+} fw_inhibitor_dose_output;
+
+// What goes into fw_antifreeze_dose.
+typedef struct {
+    // Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    // to 5000 L).
+    fw_cubic_metre system_content;
+    // Temperature down to which no ice is to form; allowed 223.15 to 272.15 (-50 °C to -1 °C); usually
+    // 243.15 to 268.15 (-30 °C to -5 °C).
+    fw_kelvin frost_temperature;
+    // Glycol that is in the water already, by volume; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    fw_ratio glycol_volume_fraction;
+    // Share of glycol in the product as bought, by volume; allowed 0.5 to 1 (50 % to 100 %); default 1
+    // (100 %).
+    fw_ratio product_strength;
+} fw_antifreeze_dose_input;
+
+// What comes out of fw_antifreeze_dose.
+typedef struct {
+    // Glycol needed, by mass.
+    fw_ratio glycol_mass_fraction;
+    // Glycol needed, by volume.
+    fw_ratio needed_volume_fraction;
+    // Product to add, after as much of the present water has been drained; zero if there is enough.
+    fw_cubic_metre product_volume;
+    // Mass of glycol in the system afterwards.
+    fw_kilogram glycol_mass;
+} fw_antifreeze_dose_output;
+
+// What goes into fw_partial_drain.
+typedef struct {
+    // Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    // to 5000 L).
+    fw_cubic_metre system_content;
+    // Water drained; allowed 0 to 1000 (0 L to 1000000 L).
+    fw_cubic_metre drained_volume;
+    // Share of product (inhibitor or antifreeze) in the water before, by volume; allowed 0 to 1 (0 % to
+    // 100 %).
+    fw_ratio product_fraction;
+    // Share of product in what is filled in; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    fw_ratio refill_fraction;
+    // Share of product wanted afterwards; allowed 0 to 1 (0 % to 100 %); NaN means: as before.
+    fw_ratio wanted_fraction;
+    // Flow at which the filling tap runs; allowed 2.777778e-7 to 0.02777778 (1 L/h to 100000 L/h); default
+    // 0.0001666667 (600 L/h).
+    fw_cubic_metre_per_second fill_flow;
+} fw_partial_drain_input;
+
+// What comes out of fw_partial_drain.
+typedef struct {
+    // Product that went with the water.
+    fw_cubic_metre product_lost;
+    // Share of product after filling up again.
+    fw_ratio fraction_after;
+    // Share of the earlier strength that is left; NaN means: no product was in it.
+    fw_ratio strength_left;
+    // Product in the refill that makes the wanted share.
+    fw_cubic_metre product_needed;
+    // Plain water of that refill.
+    fw_cubic_metre water_needed;
+    // Time to fill up again.
+    fw_second fill_time;
+} fw_partial_drain_output;
 
 // What goes into fw_injector_flow.
 typedef struct {
@@ -2261,6 +3933,334 @@ typedef struct {
     fw_ratio convention_error;
 } fw_u_gauge_output;
 
+// Area (free), SI.
+typedef double fw_square_metre_free;
+
+// What goes into fw_opening_flow.
+typedef struct {
+    // Free area: the sum of the openings as measured; allowed 1e-6 to 100 (1 mm² to 1e8 mm²); usually
+    // 0.0005 to 0.2 (500 mm² to 200000 mm²).
+    fw_square_metre_free free_area;
+    // Pressure difference across the opening; allowed 0.01 to 500; usually 1 to 50.
+    fw_pascal pressure_difference;
+    // Discharge coefficient of the opening; 0.61 for a sharp edge, less for grilles and meshes; allowed
+    // 0.05 to 1; usually 0.25 to 0.75; default 0.61.
+    fw_ratio discharge_coefficient;
+    // Discharge coefficient of the sharp edge that defines equivalent area; allowed 0.55 to 0.65; default
+    // 0.61.
+    fw_ratio sharp_edge_coefficient;
+    // Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
+    fw_kilogram_per_cubic_metre air_density;
+} fw_opening_flow_input;
+
+// Area (equivalent), SI.
+typedef double fw_square_metre_equivalent;
+
+// What comes out of fw_opening_flow.
+typedef struct {
+    // Flow of air.
+    fw_cubic_metre_per_second air_flow;
+    // Equivalent area.
+    fw_square_metre_equivalent equivalent_area;
+    // Mean velocity over the free area.
+    fw_metre_per_second mean_velocity;
+} fw_opening_flow_output;
+
+// What goes into fw_opening_size.
+typedef struct {
+    // Flow of air wanted; allowed 2.777778e-6 to 277.7778 (0.01 m³/h to 1000000 m³/h); usually
+    // 0.0002777778 to 0.2777778 (1 m³/h to 1000 m³/h).
+    fw_cubic_metre_per_second air_flow;
+    // Pressure difference that may be used up; allowed 0.01 to 500; usually 1 to 50.
+    fw_pascal pressure_difference;
+    // Discharge coefficient of the opening; 0.61 for a sharp edge, less for grilles and meshes; allowed
+    // 0.05 to 1; usually 0.25 to 0.75; default 0.61.
+    fw_ratio discharge_coefficient;
+    // Discharge coefficient of the sharp edge that defines equivalent area; allowed 0.55 to 0.65; default
+    // 0.61.
+    fw_ratio sharp_edge_coefficient;
+    // Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
+    fw_kilogram_per_cubic_metre air_density;
+} fw_opening_size_input;
+
+// What comes out of fw_opening_size.
+typedef struct {
+    // Free area needed.
+    fw_square_metre_free free_area;
+    // Equivalent area needed.
+    fw_square_metre_equivalent equivalent_area;
+} fw_opening_size_output;
+
+// Area per power, SI.
+typedef double fw_square_metre_per_watt;
+
+// Volume per power, SI.
+typedef double fw_cubic_metre_per_watt;
+
+// Volume per energy, SI.
+typedef double fw_cubic_metre_per_joule;
+
+// What goes into fw_ventilation_need.
+typedef struct {
+    // Heat input on the net basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW
+    // to 200 kW); NaN means: stated on another basis.
+    fw_watt_net heat_input_net;
+    // Heat input on the gross basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1
+    // kW to 200 kW); NaN means: stated on another basis.
+    fw_watt_gross heat_input_gross;
+    // Nominal heat output; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW to 200
+    // kW); NaN means: stated on another basis.
+    fw_watt heat_output;
+    // Rating that the rule leaves free; allowed 0 to 1e7 (0 kW to 10000 kW); default 0 (0 kW).
+    fw_watt threshold;
+    // Area for each kilowatt above the threshold; allowed 0 to 0.001 (0 mm²/kW to 1000000 mm²/kW); NaN
+    // means: the rule asks for no opening.
+    fw_square_metre_per_watt area_rate;
+    // Least area whatever the rating; allowed 0 to 100 (0 mm² to 1e8 mm²); default 0 (0 mm²).
+    fw_square_metre minimum_area;
+    // Room volume for each kilowatt above the threshold; allowed 0 to 1 (0 m³/kW to 1000 m³/kW); NaN
+    // means: the rule asks for no room volume.
+    fw_cubic_metre_per_watt room_volume_rate;
+    // Air flow for each kilowatt above the threshold; allowed 0 to 0.0002777778 (0 m³/(h·kW) to 1000
+    // m³/(h·kW)); NaN means: the rule asks for no air flow.
+    fw_cubic_metre_per_joule air_flow_rate;
+} fw_ventilation_need_input;
+
+// What comes out of fw_ventilation_need.
+typedef struct {
+    // Rating on the basis of the rule, above the threshold.
+    fw_watt rating_above_threshold;
+    // Free area of each opening asked for; NaN means: the rule asks for no free area.
+    fw_square_metre_free free_area;
+    // Equivalent area of each opening asked for; NaN means: the rule asks for no equivalent area.
+    fw_square_metre_equivalent equivalent_area;
+    // Room volume asked for; NaN means: the rule asks for no room volume.
+    fw_cubic_metre room_volume;
+    // Air flow asked for; NaN means: the rule asks for no air flow.
+    fw_cubic_metre_per_second air_flow;
+} fw_ventilation_need_output;
+
+// What goes into fw_room_concentration.
+typedef struct {
+    // Flow of the gas into the room; nought while it clears; allowed 0 to 0.2777778 (0 L/h to 1000000
+    // L/h); usually 0 to 0.0002777778 (0 L/h to 1000 L/h); default 0 (0 L/h).
+    fw_cubic_metre_per_second source;
+    // Volume of the room; allowed 0.1 to 1000000; usually 5 to 500.
+    fw_cubic_metre room_volume;
+    // Air changes; allowed 2.777778e-7 to 0.2777778 (0.001 1/h to 1000 1/h); usually 2.777778e-5 to
+    // 0.002777778 (0.1 1/h to 10 1/h).
+    fw_per_second air_change_rate;
+    // Share of the gas in the air that comes in; allowed 0 to 0.1 (0 ppm to 100000 ppm); default 0 (0
+    // ppm).
+    fw_ratio_wet background;
+    // Share of the gas in the room at the start; left out, the background; allowed 0 to 1 (0 ppm to
+    // 1000000 ppm); NaN means: the background.
+    fw_ratio_wet initial;
+    // Time from the start; allowed 0 to 3.6e7 (0 h to 10000 h); usually 0 to 172800 (0 h to 48 h).
+    fw_second elapsed_time;
+    // Share whose time is asked for; allowed 0 to 1 (0 ppm to 1000000 ppm); NaN means: none asked for.
+    fw_ratio_wet level;
+} fw_room_concentration_input;
+
+// What comes out of fw_room_concentration.
+typedef struct {
+    // Share of the gas in the room after the time.
+    fw_ratio_wet concentration;
+    // Share of the gas in the room after a very long time.
+    fw_ratio_wet steady;
+    // Time in which the way to the steady share shrinks to 37 %.
+    fw_second time_constant;
+    // Share of the way to the steady share made after the time.
+    fw_ratio completion;
+    // Mean share over the time.
+    fw_ratio_wet mean;
+    // Time at which the level asked for is met; NaN means: never reached, or none asked for.
+    fw_second time_to_level;
+} fw_room_concentration_output;
+
+// What goes into fw_natural_draught.
+typedef struct {
+    // Height of the flue outlet above its inlet; allowed 0 to 200; usually 1 to 30.
+    fw_metre height;
+    // Temperature of the outdoor air; allowed 223.15 to 333.15 (-50 °C to 60 °C); usually 253.15 to 308.15
+    // (-20 °C to 35 °C).
+    fw_kelvin outdoor_temperature;
+    // Mean temperature of the gas in the flue; allowed 223.15 to 1273.15 (-50 °C to 1000 °C); usually
+    // 313.15 to 523.15 (40 °C to 250 °C).
+    fw_kelvin mean_flue_temperature;
+    // Barometric pressure at the place; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    // 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Specific gas constant of the outdoor air; allowed 270 to 310; default 288.
+    fw_joule_per_kilogram_kelvin air_gas_constant;
+    // Specific gas constant of the gas in the flue; allowed 250 to 350; default 300.
+    fw_joule_per_kilogram_kelvin flue_gas_constant;
+    // Pressure that flow through flue, appliance and air openings takes; allowed 0 to 1000; usually 0 to
+    // 50; default 0.
+    fw_pascal pressure_loss;
+} fw_natural_draught_input;
+
+// What comes out of fw_natural_draught.
+typedef struct {
+    // Density of the outdoor air.
+    fw_kilogram_per_cubic_metre air_density;
+    // Mean density of the gas in the flue.
+    fw_kilogram_per_cubic_metre flue_density;
+    // Draught at rest.
+    fw_pascal draught;
+    // Draught left after the pressure loss.
+    fw_pascal net_draught;
+    // Mean flue temperature at which the draught at rest turns.
+    fw_kelvin reversal_flue_temperature;
+    // Outdoor temperature at which the net draught turns; warmer outdoors it pushes down; NaN means: a
+    // flue without height has no draught to turn.
+    fw_kelvin reversal_outdoor_temperature;
+} fw_natural_draught_output;
+
+// What goes into fw_flue_flow.
+typedef struct {
+    // Velocity; leave it out to state a mass flow; allowed 0 to 50; usually 0.3 to 10; NaN means: a mass
+    // flow is stated.
+    fw_metre_per_second velocity;
+    // Mass flow; leave it out to state a velocity; allowed 0 to 1000; NaN means: a velocity is stated.
+    fw_kilogram_per_second mass_flow;
+    // Mean temperature of the flue gas; allowed 223.15 to 1273.15 (-50 °C to 1000 °C); usually 313.15 to
+    // 523.15 (40 °C to 250 °C).
+    fw_kelvin mean_flue_temperature;
+    // Specific gas constant of the flue gas; allowed 250 to 350; default 300.
+    fw_joule_per_kilogram_kelvin flue_gas_constant;
+    // Absolute pressure in the flue, which is the barometer's; allowed 50000 to 110000 (500 mbar to 1100
+    // mbar); usually 94000 to 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Bore of the flue (hydraulic diameter); allowed 0.02 to 10 (20 mm to 10000 mm); usually 0.06 to 0.4
+    // (60 mm to 400 mm).
+    fw_metre bore;
+    // Length of the flue; allowed 0 to 1000; usually 0.5 to 50.
+    fw_metre length;
+    // Friction factor (Darcy); left out, from the roughness; allowed 0.005 to 1; NaN means: from the
+    // roughness.
+    fw_ratio friction_factor;
+    // Roughness of the inner wall; allowed 0 to 0.02 (0 mm to 20 mm); usually 5e-5 to 0.005 (0.05 mm to 5
+    // mm); default 0.001 (1 mm).
+    fw_metre roughness;
+    // Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
+    // 0.
+    fw_ratio loss_coefficients;
+} fw_flue_flow_input;
+
+// What comes out of fw_flue_flow.
+typedef struct {
+    // Density of the flue gas.
+    fw_kilogram_per_cubic_metre flue_density;
+    // Velocity.
+    fw_metre_per_second velocity;
+    // Mass flow.
+    fw_kilogram_per_second mass_flow;
+    // Reynolds number.
+    fw_ratio reynolds_number;
+    // Friction factor (Darcy) used; NaN means: no flow.
+    fw_ratio friction_factor;
+    // Pressure lost by friction and at the fittings.
+    fw_pascal pressure_loss;
+} fw_flue_flow_output;
+
+// Thermal resistance of an area, SI.
+typedef double fw_square_metre_kelvin_per_watt;
+
+// What goes into fw_chimney_draught.
+typedef struct {
+    // Mass flow of flue gas, with the air drawn in at a draught diverter; allowed 1e-5 to 100; usually
+    // 0.002 to 0.2.
+    fw_kilogram_per_second mass_flow;
+    // Temperature of the flue gas at the inlet of the chimney; allowed 273.15 to 1273.15 (0 °C to 1000
+    // °C); usually 313.15 to 523.15 (40 °C to 250 °C).
+    fw_kelvin inlet_temperature;
+    // Temperature of the outdoor air; allowed 223.15 to 333.15 (-50 °C to 60 °C); usually 253.15 to 308.15
+    // (-20 °C to 35 °C).
+    fw_kelvin outdoor_temperature;
+    // Mean temperature of the air around the chimney; left out, that outdoors; allowed 223.15 to 373.15
+    // (-50 °C to 100 °C); NaN means: that outdoors.
+    fw_kelvin surrounding_temperature;
+    // Height of the outlet above the inlet; allowed 0.1 to 200; usually 1 to 30.
+    fw_metre height;
+    // Length of the flue; left out, the height; allowed 0.1 to 500; NaN means: the height.
+    fw_metre length;
+    // Bore (hydraulic diameter); allowed 0.02 to 5 (20 mm to 5000 mm); usually 0.06 to 0.4 (60 mm to 400
+    // mm).
+    fw_metre bore;
+    // Outside diameter; left out, the bore; allowed 0.02 to 10 (20 mm to 10000 mm); NaN means: the bore.
+    fw_metre outside_diameter;
+    // Thermal resistance of the wall on its inner surface; allowed 0 to 10; usually 0 to 1; default 0.
+    fw_square_metre_kelvin_per_watt thermal_resistance;
+    // Coefficient of heat transfer at the outside; allowed 0.5 to 200; usually 5 to 30; default 8.
+    fw_watt_per_square_metre_kelvin external_coefficient;
+    // Share of the wall's resistance that counts while the wall still warms; 1 when settled; allowed 0 to
+    // 1; default 1.
+    fw_ratio instability_factor;
+    // Roughness of the inner wall; allowed 0 to 0.02 (0 mm to 20 mm); usually 5e-5 to 0.005 (0.05 mm to 5
+    // mm); default 0.001 (1 mm).
+    fw_metre roughness;
+    // Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
+    // 0.
+    fw_ratio loss_coefficients;
+    // Factor by which the loss of the flue is raised for safety; allowed 1 to 3; default 1.
+    fw_ratio flow_safety_factor;
+    // Draught that appliance, connecting pipe and air supply need; allowed 0 to 200; usually 0 to 30;
+    // default 0.
+    fw_pascal draught_needed;
+    // Specific heat capacity of the flue gas; allowed 950 to 1500; usually 1000 to 1250; default 1100.
+    fw_joule_per_kilogram_kelvin specific_heat_capacity;
+    // Specific gas constant of the flue gas; allowed 250 to 350; default 300.
+    fw_joule_per_kilogram_kelvin flue_gas_constant;
+    // Specific gas constant of the outdoor air; allowed 270 to 310; default 288.
+    fw_joule_per_kilogram_kelvin air_gas_constant;
+    // Share of water vapour in the flue gas as it is in the chimney; allowed 0 to 0.4 (0 % to 40 %);
+    // usually 0.02 to 0.2 (2 % to 20 %); NaN means: not stated.
+    fw_ratio_wet water_vapour;
+    // Barometric pressure at the place; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    // 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+} fw_chimney_draught_input;
+
+// What comes out of fw_chimney_draught.
+typedef struct {
+    // Internal coefficient of heat transfer.
+    fw_watt_per_square_metre_kelvin internal_coefficient;
+    // Coefficient of heat transmission on the inner surface.
+    fw_watt_per_square_metre_kelvin transmission_coefficient;
+    // Cooling number.
+    fw_ratio cooling_number;
+    // Mean temperature of the flue gas.
+    fw_kelvin mean_flue_temperature;
+    // Temperature of the flue gas at the outlet.
+    fw_kelvin outlet_temperature;
+    // Temperature of the inner wall at the outlet, the wall settled.
+    fw_kelvin outlet_wall_temperature;
+    // Mean density of the flue gas.
+    fw_kilogram_per_cubic_metre flue_density;
+    // Mean velocity of the flue gas.
+    fw_metre_per_second velocity;
+    // Reynolds number.
+    fw_ratio reynolds_number;
+    // Draught at rest.
+    fw_pascal draught;
+    // Loss of the flue with its safety factor.
+    fw_pascal pressure_loss;
+    // Draught at the inlet of the chimney.
+    fw_pascal net_draught;
+    // Draught left over what is needed.
+    fw_pascal spare_draught;
+    // Outdoor temperature at which nothing would be left over, this mean flue temperature kept.
+    fw_kelvin reversal_outdoor_temperature;
+    // Dew point of the water vapour; NaN means: no water vapour stated, or a dew point below freezing.
+    fw_kelvin dew_point;
+    // Inner wall at the outlet above the dew point; negative where it is wet; NaN means: no dew point.
+    fw_kelvin_difference dew_point_margin;
+    // Length from the inlet at which the wall begins to be wet; NaN means: the wall stays dry, or no dew
+    // point.
+    fw_metre wet_from;
+} fw_chimney_draught_output;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -2355,6 +4355,481 @@ fw_status fw_notices_json(const char *calculation_name,
                           const double *input,
                           size_t input_count,
                           char **words);
+
+// Combustion air flow.
+//
+// Gas rate and air flow of a burner from its net heat input, the gas and the excess air ratio.
+//
+// Accuracy: Exact arithmetic on the inputs.
+//
+// Source: definition (gas rate = heat input / net calorific value; air = gas rate × air needed ×
+// excess air ratio).
+//
+// `notices` may be NULL.
+fw_status fw_combustion_air_flow(const fw_combustion_air_flow_input *input,
+                                 fw_combustion_air_flow_output *output,
+                                 fw_notices *notices);
+
+// fw_combustion_air_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_combustion_air_flow_batch(size_t rows,
+                                       const fw_combustion_air_flow_input *inputs,
+                                       size_t input_stride,
+                                       fw_combustion_air_flow_output *outputs,
+                                       size_t output_stride,
+                                       uint16_t *row_status);
+
+// Writes the defaults of fw_combustion_air_flow into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_combustion_air_flow_unset(fw_combustion_air_flow_input *input);
+
+// Air needed and flue gas made.
+//
+// Stoichiometric air, dry and wet flue gas, largest carbon dioxide, composition, dew point and amounts
+// per heat input of a fuel, at any excess air ratio from 1, with humid air.
+//
+// Accuracy: Amounts as exact as the composition; dew point 0.02 K of the formulation, 0.1 K of real
+// flue gas.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+// every default.
+//
+// Source: element balance (air and flue gas; the composition of dry air is stated in the setting).
+//
+// Source: ISO 6976:2016 (atomic masses, calorific values at 25 °C, compression factor of air).
+//
+// Source: IAPWS-IF97 region 4 (dew point and humidity, without enhancement factor).
+//
+// `notices` may be NULL.
+fw_status fw_combustion_products(const fw_context *context,
+                                 const fw_combustion_products_input *input,
+                                 fw_combustion_products_output *output,
+                                 fw_notices *notices);
+
+// fw_combustion_products over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_combustion_products_batch(const fw_context *context,
+                                       size_t rows,
+                                       const fw_combustion_products_input *inputs,
+                                       size_t input_stride,
+                                       fw_combustion_products_output *outputs,
+                                       size_t output_stride,
+                                       uint16_t *row_status);
+
+// Writes the defaults of fw_combustion_products into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_combustion_products_unset(fw_combustion_products_input *input);
+
+// Adiabatic flame temperature.
+//
+// Temperature of the flame if no heat left it, with dissociation in chemical equilibrium and for
+// complete combustion, and the carbon monoxide and nitric oxide that belong to it.
+//
+// Accuracy: 2 K in equilibrium (CO2, CO, H2O, H2, O2, OH, H, O, N2, NO), 1 K complete. A real flame is
+// colder: it radiates.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+// every default.
+//
+// Source: NASA TM-4513 (1993) (enthalpies and entropies, 200 to 6000 K).
+//
+// Source: NASA RP-1311 part I (1994), section 2 (iteration to the least Gibbs energy).
+//
+// Source: ISO 6976:2016 (net calorific value at 25 °C).
+//
+// `notices` may be NULL.
+fw_status fw_flame_temperature(const fw_context *context,
+                               const fw_flame_temperature_input *input,
+                               fw_flame_temperature_output *output,
+                               fw_notices *notices);
+
+// fw_flame_temperature over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_flame_temperature_batch(const fw_context *context,
+                                     size_t rows,
+                                     const fw_flame_temperature_input *inputs,
+                                     size_t input_stride,
+                                     fw_flame_temperature_output *outputs,
+                                     size_t output_stride,
+                                     uint16_t *row_status);
+
+// Writes the defaults of fw_flame_temperature into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_flame_temperature_unset(fw_flame_temperature_input *input);
+
+// Enthalpies of flue gases.
+//
+// Heat of one mole of each flue gas above 25 °C.
+//
+// Accuracy: 0.1 % up to 1000 K.
+//
+// Source: NASA TM-4513 (1993) (seven-coefficient polynomials, 200 to 6000 K (sulphur dioxide 300 to
+// 5000 K)).
+//
+// `notices` may be NULL.
+fw_status fw_gas_enthalpy(const fw_gas_enthalpy_input *input,
+                          fw_gas_enthalpy_output *output,
+                          fw_notices *notices);
+
+// fw_gas_enthalpy over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_enthalpy_batch(size_t rows,
+                                const fw_gas_enthalpy_input *inputs,
+                                size_t input_stride,
+                                fw_gas_enthalpy_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_gas_enthalpy into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_enthalpy_unset(fw_gas_enthalpy_input *input);
+
+// Saturated water.
+//
+// Vapour pressure, heat of vaporisation and liquid enthalpy of water from 0 to 100 °C.
+//
+// Accuracy: Saturation pressure 7e-5 of IAPWS-95.
+//
+// Source: IAPWS-IF97 region 4, R7-97(2012) (saturation pressure, by a fit within 6e-8).
+//
+// Source: IAPWS-95, by CoolProp 8.0.0 (heat of vaporisation and liquid enthalpy, by fits within 2
+// J/kg).
+//
+// `notices` may be NULL.
+fw_status fw_saturated_water(const fw_saturated_water_input *input,
+                             fw_saturated_water_output *output,
+                             fw_notices *notices);
+
+// fw_saturated_water over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_saturated_water_batch(size_t rows,
+                                   const fw_saturated_water_input *inputs,
+                                   size_t input_stride,
+                                   fw_saturated_water_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_saturated_water into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_saturated_water_unset(fw_saturated_water_input *input);
+
+// Carbon monoxide ratio and air-free value.
+//
+// CO/CO2 ratio, air-free carbon monoxide from oxygen or from carbon dioxide, and carbon monoxide at a
+// reference oxygen.
+//
+// Accuracy: Exact arithmetic; the short forms are within 0.5 % of the element balance.
+//
+// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+// are to be checked for themselves.
+//
+// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+//
+// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+// beside them.
+//
+// Source: definition (ratio CO/CO2 by volume of the same sample).
+//
+// Source: common practice; the form of US and German rules (CO O2air / (O2air - O2), CO CO2max / CO2).
+//
+// `notices` may be NULL.
+fw_status fw_carbon_monoxide(const fw_carbon_monoxide_input *input,
+                             fw_carbon_monoxide_output *output,
+                             fw_notices *notices);
+
+// fw_carbon_monoxide over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_carbon_monoxide_batch(size_t rows,
+                                   const fw_carbon_monoxide_input *inputs,
+                                   size_t input_stride,
+                                   fw_carbon_monoxide_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_carbon_monoxide into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_carbon_monoxide_unset(fw_carbon_monoxide_input *input);
+
+// Flue gas analysis.
+//
+// Excess air, derived gases, carbon monoxide ratio and air-free, dew point, every loss, condensate and
+// the combustion efficiency on both bases, from oxygen or carbon dioxide, carbon monoxide and
+// temperatures, by exact element and energy balance.
+//
+// Accuracy: The balance itself: 0.002 percentage points of loss against independent computation. The
+// readings decide: 0.3 % O2 is about 2 % of excess air. Loss of the case to the room is not in it.
+//
+// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+// are to be checked for themselves.
+//
+// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+//
+// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+// beside them.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+// every default.
+//
+// Source: element and energy balance (excess air, derived gases, losses; no correlation).
+//
+// Source: NASA TM-4513 (1993) (enthalpies of the flue gases, 200 to 1000 K).
+//
+// Source: ISO 6976:2016 (calorific values and latent heat at 25 °C).
+//
+// Source: IAPWS-IF97 region 4; IAPWS-95 (dew point and saturation; enthalpy of the condensate).
+//
+// `notices` may be NULL.
+fw_status fw_flue_analysis(const fw_context *context,
+                           const fw_flue_analysis_input *input,
+                           fw_flue_analysis_output *output,
+                           fw_notices *notices);
+
+// fw_flue_analysis over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_flue_analysis_batch(const fw_context *context,
+                                 size_t rows,
+                                 const fw_flue_analysis_input *inputs,
+                                 size_t input_stride,
+                                 fw_flue_analysis_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_flue_analysis into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_flue_analysis_unset(fw_flue_analysis_input *input);
+
+// Emissions of carbon monoxide and nitrogen oxides.
+//
+// Carbon monoxide and nitrogen oxides air-free, at reference oxygen, per cubic metre and per
+// kilowatt-hour on both bases, by element balance and by the short formulae of rules.
+//
+// Accuracy: 0.002 % against independent computation; EN practice rounds densities to 1.25 and 2.054
+// kg/m³, 0.07 % from the ideal gas.
+//
+// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+// are to be checked for themselves.
+//
+// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+//
+// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+// beside them.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+// every default.
+//
+// Source: element balance (excess air, derived carbon dioxide, masses per heat input).
+//
+// Source: common practice; the form of German and US rules (x (O2air - O2ref) / (O2air - O2)).
+//
+// Source: ISO 6976:2016 Table A.2; ideal gas (molar masses; masses per cubic metre).
+//
+// `notices` may be NULL.
+fw_status fw_flue_emissions(const fw_context *context,
+                            const fw_flue_emissions_input *input,
+                            fw_flue_emissions_output *output,
+                            fw_notices *notices);
+
+// fw_flue_emissions over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_flue_emissions_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_flue_emissions_input *inputs,
+                                  size_t input_stride,
+                                  fw_flue_emissions_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_flue_emissions into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_flue_emissions_unset(fw_flue_emissions_input *input);
+
+// Mass concentration from volume fraction.
+//
+// Milligrams per cubic metre from parts per million, at a stated temperature and pressure.
+//
+// Accuracy: 0.1 % at room conditions (ideal gas).
+//
+// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+// are to be checked for themselves.
+//
+// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+//
+// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+// beside them.
+//
+// The context holds the settings `gas` (Which gas; nitrogen oxides are counted as nitrogen dioxide,
+// one of carbon monoxide, carbon dioxide, nitrogen monoxide, nitrogen dioxide, default carbon
+// monoxide); NULL takes every default.
+//
+// Source: ideal gas; ISO 6976:2016 Table A.2 (density and molar masses).
+//
+// `notices` may be NULL.
+fw_status fw_mass_concentration(const fw_context *context,
+                                const fw_mass_concentration_input *input,
+                                fw_mass_concentration_output *output,
+                                fw_notices *notices);
+
+// fw_mass_concentration over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_mass_concentration_batch(const fw_context *context,
+                                      size_t rows,
+                                      const fw_mass_concentration_input *inputs,
+                                      size_t input_stride,
+                                      fw_mass_concentration_output *outputs,
+                                      size_t output_stride,
+                                      uint16_t *row_status);
+
+// Writes the defaults of fw_mass_concentration into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_mass_concentration_unset(fw_mass_concentration_input *input);
+
+// Siegert constants of a fuel.
+//
+// Constants of Siegert's formula by least squares against the exact flue loss over a field of oxygen
+// and flue temperature; for fuels that no rule lists, such as hydrogen blends.
+//
+// Accuracy: The largest deviation is a result.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+// every default.
+//
+// Source: least squares on the energy balance of flue_analysis (9 by 12 points, evenly spaced).
+//
+// `notices` may be NULL.
+fw_status fw_siegert_constants(const fw_context *context,
+                               const fw_siegert_constants_input *input,
+                               fw_siegert_constants_output *output,
+                               fw_notices *notices);
+
+// fw_siegert_constants over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_siegert_constants_batch(const fw_context *context,
+                                     size_t rows,
+                                     const fw_siegert_constants_input *inputs,
+                                     size_t input_stride,
+                                     fw_siegert_constants_output *outputs,
+                                     size_t output_stride,
+                                     uint16_t *row_status);
+
+// Writes the defaults of fw_siegert_constants into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_siegert_constants_unset(fw_siegert_constants_input *input);
+
+// Flue loss by Siegert's formula.
+//
+// Flue loss on the net basis by the short formula that German and Belgian rules prescribe, with their
+// constants or the caller's; for the loss itself use flue_analysis.
+//
+// Accuracy: Against the energy balance at 80 to 300 °C: natural gas -0.5 to 0, LPG -0.7 to -0.1, oil
+// -0.1 to +0.1 percentage points.
+//
+// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+// are to be checked for themselves.
+//
+// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+//
+// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+// beside them.
+//
+// The context holds the settings `constants` (A published pair by name (de-heating-oil,
+// de-natural-gas, de-coke-oven-gas, de-lpg, be-vl-natural-gas, be-vl-propane, be-vl-gas-oil), or a
+// table with a2 and b); NULL takes every default.
+//
+// Source: 1. BImSchV (2010), Anlage 2, no. 3.4.1 (formula, German constants).
+//
+// Source: Flemish Government decree of 8 December 2006, Annex II, no. 4 (Flemish constants).
+//
+// Source: common practice, no source (A1 = A2 CO2max / 21).
+//
+// `notices` may be NULL.
+fw_status fw_siegert_flue_loss(const fw_context *context,
+                               const fw_siegert_flue_loss_input *input,
+                               fw_siegert_flue_loss_output *output,
+                               fw_notices *notices);
+
+// fw_siegert_flue_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_siegert_flue_loss_batch(const fw_context *context,
+                                     size_t rows,
+                                     const fw_siegert_flue_loss_input *inputs,
+                                     size_t input_stride,
+                                     fw_siegert_flue_loss_output *outputs,
+                                     size_t output_stride,
+                                     uint16_t *row_status);
+
+// Writes the defaults of fw_siegert_flue_loss into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_siegert_flue_loss_unset(fw_siegert_flue_loss_input *input);
+
+// Volume fraction from mass concentration.
+//
+// Parts per million from milligrams per cubic metre, at a stated temperature and pressure.
+//
+// Accuracy: 0.1 % at room conditions (ideal gas).
+//
+// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+// are to be checked for themselves.
+//
+// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+//
+// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+// beside them.
+//
+// The context holds the settings `gas` (Which gas; nitrogen oxides are counted as nitrogen dioxide,
+// one of carbon monoxide, carbon dioxide, nitrogen monoxide, nitrogen dioxide, default carbon
+// monoxide); NULL takes every default.
+//
+// Source: ideal gas; ISO 6976:2016 Table A.2 (density and molar masses).
+//
+// `notices` may be NULL.
+fw_status fw_volume_fraction(const fw_context *context,
+                             const fw_volume_fraction_input *input,
+                             fw_volume_fraction_output *output,
+                             fw_notices *notices);
+
+// fw_volume_fraction over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_volume_fraction_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_volume_fraction_input *inputs,
+                                   size_t input_stride,
+                                   fw_volume_fraction_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_volume_fraction into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_volume_fraction_unset(fw_volume_fraction_input *input);
 
 // Properties of a fuel by name or composition.
 //
@@ -2481,8 +4956,9 @@ fw_status fw_atmospheric_pressure_unset(fw_atmospheric_pressure_input *input);
 // Gas rate from a timed volume, test dial or index, converted to reference conditions, with the heat
 // input gross and net and its share of the appliance plate on the same basis.
 //
-// Accuracy: Decided by the readings: see gas_rate_uncertainty. The compression factor left at 1 costs
-// at most 0.06 % for natural gas and 0.5 % for propane at ordinary conditions. Gas is taken as dry.
+// Accuracy: Decided by the readings: see gas_rate_uncertainty. Compression factors left out (no fuel
+// named) cost at most 0.06 % for natural gas and 0.5 % for propane at ordinary conditions. Gas is
+// taken as dry.
 //
 // Caution: Work on gas belongs to people whom the local law holds competent for it. A gas rate that
 // agrees with the plate is no certificate.
@@ -2497,14 +4973,17 @@ fw_status fw_atmospheric_pressure_unset(fw_atmospheric_pressure_input *input);
 // m3, L, ft3, 10 ft3, 100 ft3, 1000 ft3); `altitude_rule` (How an altitude stands in for a barometer:
 // the standard atmosphere, or the deduction of UK billing law of 1996, one of standard_atmosphere,
 // uk_1996, default standard_atmosphere); `medium_pressure` (Whether the meter is known to run above
-// 100 mbar; otherwise such a gas pressure is refused as a slip, default false); NULL takes every
-// default.
+// 100 mbar; otherwise such a gas pressure is refused as a slip, default false); `fuel` (The gas, if
+// its composition is known (as in fuel_properties): it then gives the compression factors, and a
+// calorific value that is not stated); NULL takes every default.
 //
 // Source: common practice, no source (rate = volume / time; heat input = reference rate × calorific
 // value).
 //
 // Source: ideal gas law with compression factors, as ISO 13443 and EN 12405 convert volumes (from
 // memory) (conversion factor).
+//
+// Source: ISO 6976:2016 (compression factors and calorific values of a fuel that is named).
 //
 // Source: ISO 2533:1975, troposphere formula (constants from memory) (pressure by altitude).
 //
@@ -2728,6 +5207,372 @@ fw_status fw_liquid_water_batch(size_t rows,
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_liquid_water_unset(fw_liquid_water_input *input);
 
+// Properties of dry air.
+//
+// Density, heat capacity, viscosity, conductivity and Prandtl number of dry air.
+//
+// Accuracy: 0.1 % in density, 1 % in heat capacity, 2 % in viscosity and conductivity, as the
+// formulations. Away from 1013.25 mbar the density is scaled in proportion, which costs at most 0.03
+// %.
+//
+// Source: Lemmon et al. 2000, J. Phys. Chem. Ref. Data 29, 331; Lemmon & Jacobsen 2004, Int. J.
+// Thermophys. 25, 21; as CoolProp 8.0.0 evaluates them (all properties, fitted to 2e-6 at 1013.25
+// mbar).
+//
+// `notices` may be NULL.
+fw_status fw_dry_air(const fw_dry_air_input *input, fw_dry_air_output *output, fw_notices *notices);
+
+// fw_dry_air over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_dry_air_batch(size_t rows,
+                           const fw_dry_air_input *inputs,
+                           size_t input_stride,
+                           fw_dry_air_output *outputs,
+                           size_t output_stride,
+                           uint16_t *row_status);
+
+// Writes the defaults of fw_dry_air into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_dry_air_unset(fw_dry_air_input *input);
+
+// Properties of humid air.
+//
+// Density, humidity ratio, vapour pressure and dew point of the air in a room or outdoors.
+//
+// Accuracy: 0.01 % in density and humidity ratio, 0.001 K in dew point, besides the readings: 3 % of
+// relative humidity is 3 % of the vapour.
+//
+// Source: CIPM-2007: Picard, Davis, Gläser & Fujii 2008, Metrologia 45, 149 (density).
+//
+// Source: IAPWS R7-97(2012) region 4, IAPWS R14-08(2011) (saturation over water and over ice).
+//
+// Source: ASHRAE RP-1485 as CoolProp 8.0.0 evaluates it (enhancement of the saturation pressure by the
+// air, fitted to 6e-5).
+//
+// `notices` may be NULL.
+fw_status fw_humid_air(const fw_humid_air_input *input, fw_humid_air_output *output, fw_notices *notices);
+
+// fw_humid_air over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_humid_air_batch(size_t rows,
+                             const fw_humid_air_input *inputs,
+                             size_t input_stride,
+                             fw_humid_air_output *outputs,
+                             size_t output_stride,
+                             uint16_t *row_status);
+
+// Writes the defaults of fw_humid_air into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_humid_air_unset(fw_humid_air_input *input);
+
+// Friction factor of a pipe.
+//
+// Darcy's friction factor from Reynolds number and relative roughness: laminar below 2300, turbulent
+// from 4000, and a band between.
+//
+// Accuracy: Laminar exact; Colebrook's equation holds to some 5 % of measured factors; Haaland's keeps
+// within 2 %, Swamee and Jain's within 3 % of it.
+//
+// The context holds the settings `equation` (The equation for turbulent flow, one of Colebrook,
+// Haaland, Swamee-Jain, default Colebrook); NULL takes every default.
+//
+// Source: Colebrook 1939, J. Inst. Civ. Eng. 11, 133 (turbulent flow, by default; solved to 1e-12).
+//
+// Source: Haaland 1983, J. Fluids Eng. 105, 89 (turbulent flow, if named).
+//
+// Source: Swamee & Jain 1976, J. Hydraul. Div. ASCE 102, 657 (turbulent flow, if named).
+//
+// Source: common textbook values, from memory (the limits 2300 and 4000).
+//
+// `notices` may be NULL.
+fw_status fw_friction_factor(const fw_context *context,
+                             const fw_friction_factor_input *input,
+                             fw_friction_factor_output *output,
+                             fw_notices *notices);
+
+// fw_friction_factor over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_friction_factor_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_friction_factor_input *inputs,
+                                   size_t input_stride,
+                                   fw_friction_factor_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_friction_factor into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_friction_factor_unset(fw_friction_factor_input *input);
+
+// Heat loss of a pipe run.
+//
+// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
+// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
+// the surface temperature solved.
+//
+// Accuracy: Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and
+// the fit of the insulation); a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips,
+// valves and touching walls change it.
+//
+// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
+// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
+// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
+// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
+// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
+// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
+// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
+// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
+// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
+// a list of thickness and conductivity, default ); NULL takes every default.
+//
+// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
+// default).
+//
+// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
+// a vertical run, by default).
+//
+// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
+//
+// Source: Gnielinski 1976, Int. Chem. Eng. 16, 359 (film inside at a Reynolds number from 4000; 3.66
+// below 2300, a line between).
+//
+// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
+// of air, fitted to 2e-6).
+//
+// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+//
+// `notices` may be NULL.
+fw_status fw_pipe_heat_loss(const fw_context *context,
+                            const fw_pipe_heat_loss_input *input,
+                            fw_pipe_heat_loss_output *output,
+                            fw_notices *notices);
+
+// fw_pipe_heat_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_pipe_heat_loss_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_pipe_heat_loss_input *inputs,
+                                  size_t input_stride,
+                                  fw_pipe_heat_loss_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_pipe_heat_loss into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_pipe_heat_loss_unset(fw_pipe_heat_loss_input *input);
+
+// Temperature drop along a pipe run.
+//
+// Temperature of the water where it leaves a run at a given flow, and the heat the run loses, with the
+// loss following the water's temperature along the way.
+//
+// Accuracy: As the heat loss of the run: 15 % of the drop for a bare run in still air, 5 to 10 %
+// insulated, 30 % upright.
+//
+// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
+// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
+// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
+// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
+// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
+// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
+// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
+// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
+// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
+// a list of thickness and conductivity, default ); NULL takes every default.
+//
+// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
+// default).
+//
+// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
+// a vertical run, by default).
+//
+// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
+//
+// Source: Gnielinski 1976, Int. Chem. Eng. 16, 359 (film inside at a Reynolds number from 4000; 3.66
+// below 2300, a line between).
+//
+// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
+// of air, fitted to 2e-6).
+//
+// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+//
+// `notices` may be NULL.
+fw_status fw_pipe_temperature_drop(const fw_context *context,
+                                   const fw_pipe_temperature_drop_input *input,
+                                   fw_pipe_temperature_drop_output *output,
+                                   fw_notices *notices);
+
+// fw_pipe_temperature_drop over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_pipe_temperature_drop_batch(const fw_context *context,
+                                         size_t rows,
+                                         const fw_pipe_temperature_drop_input *inputs,
+                                         size_t input_stride,
+                                         fw_pipe_temperature_drop_output *outputs,
+                                         size_t output_stride,
+                                         uint16_t *row_status);
+
+// Writes the defaults of fw_pipe_temperature_drop into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_pipe_temperature_drop_unset(fw_pipe_temperature_drop_input *input);
+
+// Cool-down of standing water in a pipe run.
+//
+// Time in which the standing water of a run cools to a temperature, its temperature after a time, and
+// the heat the run holds. The loss follows the temperature; water and wall are taken as one mass.
+//
+// Accuracy: As the heat loss of the run: 15 % of the time for a bare run in still air, 5 to 10 %
+// insulated, 30 % upright. The heat in the insulation itself is left out (a few per cent with thick
+// insulation); ends and fittings too.
+//
+// Caution: Water above about 50 °C can scald: a pipe that has cooled on its surface may still hold
+// hotter water.
+//
+// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
+// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
+// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
+// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
+// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
+// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
+// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
+// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
+// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
+// a list of thickness and conductivity, default ); NULL takes every default.
+//
+// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
+// default).
+//
+// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
+// a vertical run, by default).
+//
+// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
+//
+// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
+// of air, fitted to 2e-6).
+//
+// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+//
+// `notices` may be NULL.
+fw_status fw_pipe_cool_down(const fw_context *context,
+                            const fw_pipe_cool_down_input *input,
+                            fw_pipe_cool_down_output *output,
+                            fw_notices *notices);
+
+// fw_pipe_cool_down over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_pipe_cool_down_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_pipe_cool_down_input *inputs,
+                                  size_t input_stride,
+                                  fw_pipe_cool_down_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_pipe_cool_down into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_pipe_cool_down_unset(fw_pipe_cool_down_input *input);
+
+// Critical radius of insulation.
+//
+// The outer radius up to which insulation around a thin pipe raises the loss instead of lowering it,
+// and the loss per kelvin at a thickness, with a fixed coefficient outside.
+//
+// Accuracy: Exact for a fixed coefficient outside; the real one falls with the diameter and rises with
+// the temperature.
+//
+// Source: Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, section 3.3.1, from memory
+// (critical radius k/h).
+//
+// `notices` may be NULL.
+fw_status fw_critical_radius(const fw_critical_radius_input *input,
+                             fw_critical_radius_output *output,
+                             fw_notices *notices);
+
+// fw_critical_radius over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_critical_radius_batch(size_t rows,
+                                   const fw_critical_radius_input *inputs,
+                                   size_t input_stride,
+                                   fw_critical_radius_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_critical_radius into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_critical_radius_unset(fw_critical_radius_input *input);
+
+// Properties of a glycol mixture.
+//
+// Density, heat capacity, viscosity, conductivity, expansion and freezing point of water with
+// propylene or ethylene glycol.
+//
+// Accuracy: 1 % for glycol and water alone, viscosity 5 %; inhibited products differ by more, their
+// maker's data go first.
+//
+// Caution: Ethylene glycol is poisonous: not where it can reach drinking water.
+//
+// The context holds the settings `antifreeze` (Which glycol, one of propylene glycol, ethylene glycol,
+// default propylene glycol); NULL takes every default.
+//
+// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010, coefficients as CoolProp carries
+// them (all properties, 0 to 60 % by mass, freezing point to 100 °C).
+//
+// Source: from memory (density of pure glycol at 20 °C, for the share by volume: propylene 1036,
+// ethylene 1113 kg/m³).
+//
+// Source: common practice, no source (least share of a fifth).
+//
+// `notices` may be NULL.
+fw_status fw_antifreeze_mixture(const fw_context *context,
+                                const fw_antifreeze_mixture_input *input,
+                                fw_antifreeze_mixture_output *output,
+                                fw_notices *notices);
+
+// fw_antifreeze_mixture over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_antifreeze_mixture_batch(const fw_context *context,
+                                      size_t rows,
+                                      const fw_antifreeze_mixture_input *inputs,
+                                      size_t input_stride,
+                                      fw_antifreeze_mixture_output *outputs,
+                                      size_t output_stride,
+                                      uint16_t *row_status);
+
+// Writes the defaults of fw_antifreeze_mixture into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_antifreeze_mixture_unset(fw_antifreeze_mixture_input *input);
+
+// Boiling point of water under pressure.
+//
+// The temperature at which water boils at a gauge pressure and barometer, and how far from it the
+// water is.
+//
+// Accuracy: 0.01 K besides the pressure readings; 0.1 bar is 2 K near 1 bar.
+//
+// Caution: Water that is let out above 100 °C flashes to steam.
+//
+// Source: IAPWS R7-97(2012), IF97 region 4 (saturation temperature).
+//
+// Source: common practice, no source (margin of 10 K).
+//
+// `notices` may be NULL.
+fw_status fw_boiling_point(const fw_boiling_point_input *input,
+                           fw_boiling_point_output *output,
+                           fw_notices *notices);
+
+// fw_boiling_point over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_boiling_point_batch(size_t rows,
+                                 const fw_boiling_point_input *inputs,
+                                 size_t input_stride,
+                                 fw_boiling_point_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_boiling_point into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_boiling_point_unset(fw_boiling_point_input *input);
+
 // Cool-down of a heat generator and its circuits.
 //
 // How long until the hot block has fallen to a temperature with the pump running or stopped, where its
@@ -2780,6 +5625,270 @@ fw_status fw_cool_down_batch(const fw_context *context,
 // Writes the defaults of fw_cool_down into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_cool_down_unset(fw_cool_down_input *input);
+
+// Pump overrun.
+//
+// When the overrun thermostat stops the pump after the burner has stopped, or that it never does and
+// at what temperature the plant comes to rest; whether residual heat starts it again; what another
+// state of the circuits does to that.
+//
+// Accuracy: The equations are solved to about one part in 10^8 of the time; loss coefficients (10 to
+// 30 %) and the metal's heat capacity (10 %) limit the answer.
+//
+// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+// stopped; measure before you open or drain anything.
+//
+// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+//
+// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+//
+// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+// closed, default ); NULL takes every default.
+//
+// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
+//
+// Source: IEC 60730-1 (wording from memory) (operating values and differential of the thermostat).
+//
+// `notices` may be NULL.
+fw_status fw_pump_overrun(const fw_context *context,
+                          const fw_pump_overrun_input *input,
+                          fw_pump_overrun_output *output,
+                          fw_notices *notices);
+
+// fw_pump_overrun over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_pump_overrun_batch(const fw_context *context,
+                                size_t rows,
+                                const fw_pump_overrun_input *inputs,
+                                size_t input_stride,
+                                fw_pump_overrun_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_pump_overrun into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_pump_overrun_unset(fw_pump_overrun_input *input);
+
+// Overshoot after the burner has stopped.
+//
+// The highest temperature of the block's water after the control thermostat has stopped the burner,
+// with the pump stopped and with the pump running on, and the margin to the limit thermostat: why a
+// pump runs on.
+//
+// Accuracy: Two masses stand for a block whose temperature varies from place to place: take the
+// overshoot as known to about 30 %, mostly by the film conductance. The equations themselves are
+// solved to 1e-6 K.
+//
+// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+// stopped; measure before you open or drain anything.
+//
+// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+//
+// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+//
+// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+// closed, default ); NULL takes every default.
+//
+// Source: energy balance of metal and water coupled by a film; first law (residual heat).
+//
+// Source: first-order lag (sensor in its pocket).
+//
+// `notices` may be NULL.
+fw_status fw_overshoot(const fw_context *context,
+                       const fw_overshoot_input *input,
+                       fw_overshoot_output *output,
+                       fw_notices *notices);
+
+// fw_overshoot over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_overshoot_batch(const fw_context *context,
+                             size_t rows,
+                             const fw_overshoot_input *inputs,
+                             size_t input_stride,
+                             fw_overshoot_output *outputs,
+                             size_t output_stride,
+                             uint16_t *row_status);
+
+// Writes the defaults of fw_overshoot into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_overshoot_unset(fw_overshoot_input *input);
+
+// Warm-up of a heat generator and its circuits.
+//
+// How long a plant takes from its start to a temperature at the block, an emitter or the return, with
+// a fixed, two-stage or modulating burner, and where the heat has gone by then.
+//
+// Accuracy: The equations are solved to about one part in 10^8 of the time; the burner's output (5 %)
+// and the heat capacities (10 %) limit the answer.
+//
+// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
+// down to a least output, one of fixed, two_stage, modulating, default fixed); `watched` (The point
+// whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter,
+// or the end of the return pipe, one of block, metal, flow_end, emitter, return_end, default block);
+// NULL takes every default.
+//
+// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
+//
+// Source: EN 442 (exponent form, from memory) (emitter output against temperature difference).
+//
+// `notices` may be NULL.
+fw_status fw_warm_up(const fw_context *context,
+                     const fw_warm_up_input *input,
+                     fw_warm_up_output *output,
+                     fw_notices *notices);
+
+// fw_warm_up over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_warm_up_batch(const fw_context *context,
+                           size_t rows,
+                           const fw_warm_up_input *inputs,
+                           size_t input_stride,
+                           fw_warm_up_output *outputs,
+                           size_t output_stride,
+                           uint16_t *row_status);
+
+// Writes the defaults of fw_warm_up into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_warm_up_unset(fw_warm_up_input *input);
+
+// Cycling of a burner on its circuits.
+//
+// On and off times, starts per hour and duty of a burner on a block with pump, pipes and emitters,
+// once the cycles repeat; fixed, two-stage or modulating.
+//
+// Accuracy: The cycle is found to one part in 10^8; the emitter's output (10 %) and the heat
+// capacities (10 %) limit the answer.
+//
+// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
+// down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes every
+// default.
+//
+// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
+//
+// Source: EN 442 (exponent form, from memory) (emitter load).
+//
+// `notices` may be NULL.
+fw_status fw_circuit_cycling(const fw_context *context,
+                             const fw_circuit_cycling_input *input,
+                             fw_circuit_cycling_output *output,
+                             fw_notices *notices);
+
+// fw_circuit_cycling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_circuit_cycling_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_circuit_cycling_input *inputs,
+                                   size_t input_stride,
+                                   fw_circuit_cycling_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_circuit_cycling into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_circuit_cycling_unset(fw_circuit_cycling_input *input);
+
+// Loss or heat capacity from a logged cool-down.
+//
+// From times and temperatures logged on site: the time constant and from it the loss conductance (the
+// heat capacity being known) or the heat capacity (the loss being known), with uncertainty, and
+// whether the observation agrees with the loss expected.
+//
+// Accuracy: One mass with one law of loss. The uncertainty holds the reading scatter, the room
+// temperature and the value given; not a fixed error of the probe.
+//
+// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+// stopped; measure before you open or drain anything.
+//
+// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+//
+// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+//
+// The context holds the settings `times` (Times of the readings, rising, the burner being off and
+// nothing switched in between); `temperatures` (Temperatures read at those times); NULL takes every
+// default.
+//
+// Source: Newton's law of cooling, and its power-law form (Bejan and Kraus, Heat Transfer Handbook,
+// eq. 3.286, quoted) (model).
+//
+// Source: JCGM 100:2008, 5.1 and H.3 (least squares and its uncertainty; room temperature and heat
+// capacity in quadrature).
+//
+// `notices` may be NULL.
+fw_status fw_cool_down_fit(const fw_context *context,
+                           const fw_cool_down_fit_input *input,
+                           fw_cool_down_fit_output *output,
+                           fw_notices *notices);
+
+// fw_cool_down_fit over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_cool_down_fit_batch(const fw_context *context,
+                                 size_t rows,
+                                 const fw_cool_down_fit_input *inputs,
+                                 size_t input_stride,
+                                 fw_cool_down_fit_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_cool_down_fit into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_cool_down_fit_unset(fw_cool_down_fit_input *input);
+
+// Wait until a surface may be touched.
+//
+// How long until a cooling surface has fallen to a contact temperature that the caller's policy states
+// for its material and contact time.
+//
+// Accuracy: As the time constant; a bare surface cools more slowly towards the end than the
+// exponential says, so that the wait may be a quarter longer.
+//
+// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+// stopped; measure before you open or drain anything.
+//
+// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+//
+// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+//
+// The context holds the settings `policy` (Where the contact temperatures come from: a standard with
+// edition, or a house rule, with its date. None is built in; that a hand can rest on metal below about
+// 50 °C is common practice without a source); `thresholds` (Temperatures to list the times of, each
+// with a name: for draining, for touching (a threshold is the caller's policy; that a hand can rest on
+// metal below about 50 °C is common practice without a source), default ); NULL takes every default.
+//
+// Source: Newton's law of cooling (exponential with the time constant given).
+//
+// `notices` may be NULL.
+fw_status fw_touch_wait(const fw_context *context,
+                        const fw_touch_wait_input *input,
+                        fw_touch_wait_output *output,
+                        fw_notices *notices);
+
+// fw_touch_wait over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_touch_wait_batch(const fw_context *context,
+                              size_t rows,
+                              const fw_touch_wait_input *inputs,
+                              size_t input_stride,
+                              fw_touch_wait_output *outputs,
+                              size_t output_stride,
+                              uint16_t *row_status);
+
+// Writes the defaults of fw_touch_wait into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_touch_wait_unset(fw_touch_wait_input *input);
 
 // Volume of a gas installation.
 //
@@ -3032,63 +6141,6 @@ fw_status fw_purge_velocity_batch(size_t rows,
 // Writes the defaults of fw_purge_velocity into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_purge_velocity_unset(fw_purge_velocity_input *input);
-
-// Heat loss of a pipe run.
-//
-// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
-// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
-// the surface temperature solved.
-//
-// Accuracy: Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and
-// the fit of the insulation); a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips,
-// valves and touching walls change it.
-//
-// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
-// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
-// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
-// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
-// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
-// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
-// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
-// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
-// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
-// a list of thickness and conductivity, default ); NULL takes every default.
-//
-// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
-// default).
-//
-// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
-// a vertical run, by default).
-//
-// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
-//
-// Source: Gnielinski 1976, Int. Chem. Eng. 16, 359 (film inside at a Reynolds number from 4000; 3.66
-// below 2300, a line between).
-//
-// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
-// of air, fitted to 2e-6).
-//
-// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
-//
-// `notices` may be NULL.
-fw_status fw_pipe_heat_loss(const fw_context *context,
-                            const fw_pipe_heat_loss_input *input,
-                            fw_pipe_heat_loss_output *output,
-                            fw_notices *notices);
-
-// fw_pipe_heat_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
-// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-fw_status fw_pipe_heat_loss_batch(const fw_context *context,
-                                  size_t rows,
-                                  const fw_pipe_heat_loss_input *inputs,
-                                  size_t input_stride,
-                                  fw_pipe_heat_loss_output *outputs,
-                                  size_t output_stride,
-                                  uint16_t *row_status);
-
-// Writes the defaults of fw_pipe_heat_loss into `input`, and NaN into what must be given or may be left out.
-// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
-fw_status fw_pipe_heat_loss_unset(fw_pipe_heat_loss_input *input);
 
 // Cool-down of one hot mass.
 //
@@ -3433,6 +6485,400 @@ fw_status fw_static_head_batch(const fw_context *context,
 // Writes the defaults of fw_static_head into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_static_head_unset(fw_static_head_input *input);
+
+// Duty point of a pump.
+//
+// Flow and pressure at which a pump's curve meets the curve of the system.
+//
+// Accuracy: As the curve: makers' pump curves are within about 5 to 10 %, read-off points add to that.
+//
+// The context holds the settings `pump_flows` (Flows of points of the pump curve, rising);
+// `pump_pressures` (Pressures (not heads) of the same points); NULL takes every default.
+//
+// Source: textbook, fluid mechanics (a system's drop grows as a power of the flow; the pump works
+// where the curves meet).
+//
+// Source: common practice, no source (exponent 2).
+//
+// `notices` may be NULL.
+fw_status fw_duty_point(const fw_context *context,
+                        const fw_duty_point_input *input,
+                        fw_duty_point_output *output,
+                        fw_notices *notices);
+
+// fw_duty_point over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_duty_point_batch(const fw_context *context,
+                              size_t rows,
+                              const fw_duty_point_input *inputs,
+                              size_t input_stride,
+                              fw_duty_point_output *outputs,
+                              size_t output_stride,
+                              uint16_t *row_status);
+
+// Writes the defaults of fw_duty_point into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_duty_point_unset(fw_duty_point_input *input);
+
+// Kv of a balancing valve.
+//
+// The Kv to which a valve must be set to take a pressure drop at a flow.
+//
+// Accuracy: Exact for turbulent flow; valves hold their scale to about 10 %, worse when nearly shut.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+// every default.
+//
+// Source: EN 60534-1 (definition of Kv: m³/h of water at 1 bar).
+//
+// Source: IAPWS SR6-08(2011); Melinder 2010 (density).
+//
+// `notices` may be NULL.
+fw_status fw_valve_kv(const fw_context *context,
+                      const fw_valve_kv_input *input,
+                      fw_valve_kv_output *output,
+                      fw_notices *notices);
+
+// fw_valve_kv over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_valve_kv_batch(const fw_context *context,
+                            size_t rows,
+                            const fw_valve_kv_input *inputs,
+                            size_t input_stride,
+                            fw_valve_kv_output *outputs,
+                            size_t output_stride,
+                            uint16_t *row_status);
+
+// Writes the defaults of fw_valve_kv into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_valve_kv_unset(fw_valve_kv_input *input);
+
+// Index circuit and balance.
+//
+// Pressure drop of every circuit, the index circuit, and the Kv to which the balancing valve of each
+// other circuit is set.
+//
+// Accuracy: As water_pressure_drop: 5 % for tube, 20 % for fittings.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); `friction`
+// (Equation for the turbulent friction factor, one of colebrook, haaland, swamee-jain, default
+// colebrook); `sections` (Lengths of tube with one flow each: a list of { name, tube, length,
+// volume_flow, fittings, loss_coefficient, fixed_drop }; fixed_drop is that of a boiler, emitter or
+// open valve at this flow); `circuits` (Ways of the water from the pump and back: a list of { name,
+// sections }, the sections by name); NULL takes every default.
+//
+// Source: Darcy and Weisbach, as in water_pressure_drop (drop of each section).
+//
+// Source: EN 60534-1 (definition of Kv: m³/h of water at 1 bar).
+//
+// Source: textbook, hydronics (the pump serves the index circuit; the others throttle the difference).
+//
+// `notices` may be NULL.
+fw_status fw_circuit_balance(const fw_context *context,
+                             const fw_circuit_balance_input *input,
+                             fw_circuit_balance_output *output,
+                             fw_notices *notices);
+
+// fw_circuit_balance over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_circuit_balance_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_circuit_balance_input *inputs,
+                                   size_t input_stride,
+                                   fw_circuit_balance_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_circuit_balance into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_circuit_balance_unset(fw_circuit_balance_input *input);
+
+// Expansion vessel.
+//
+// Expansion volume, water reserve, pre-charge, vessel size and fill pressure of a sealed heating
+// system.
+//
+// Accuracy: Expansion of water 0.01 % of itself, of glycol 5 %; the content of the system is seldom
+// known to 10 %: round the vessel up.
+//
+// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+// system before it is opened.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+// every default.
+//
+// Source: EN 12828, annex on expansion vessels, from memory (reserve of 0.5 % and at least 3 L, of a
+// fifth of vessels up to 15 L; final pressure 0.5 bar (above 5 bar: a tenth) below the safety valve;
+// vessel and fill pressure).
+//
+// Source: Boyle's law (gas side of the vessel, taken as isothermal).
+//
+// Source: IAPWS SR6-08(2011) (density of water).
+//
+// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010 (density of glycol mixtures).
+//
+// Source: common practice, no source (0.3 bar above the static pressure and 0.7 bar as least
+// pre-charge).
+//
+// `notices` may be NULL.
+fw_status fw_expansion_vessel(const fw_context *context,
+                              const fw_expansion_vessel_input *input,
+                              fw_expansion_vessel_output *output,
+                              fw_notices *notices);
+
+// fw_expansion_vessel over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_expansion_vessel_batch(const fw_context *context,
+                                    size_t rows,
+                                    const fw_expansion_vessel_input *inputs,
+                                    size_t input_stride,
+                                    fw_expansion_vessel_output *outputs,
+                                    size_t output_stride,
+                                    uint16_t *row_status);
+
+// Writes the defaults of fw_expansion_vessel into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_expansion_vessel_unset(fw_expansion_vessel_input *input);
+
+// Expansion vessel as found.
+//
+// Cold and hot pressure of a sealed system with the vessel and pre-charge found on it, and the water
+// the safety valve would let out.
+//
+// Accuracy: The hot pressure to 0.1 bar if content and vessel are known to a few percent; gas and
+// water are taken at one temperature.
+//
+// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+// system before it is opened.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+// every default.
+//
+// Source: EN 12828, annex on expansion vessels, from memory (reserve of 0.5 % and at least 3 L, of a
+// fifth of vessels up to 15 L; final pressure 0.5 bar (above 5 bar: a tenth) below the safety valve;
+// vessel and fill pressure).
+//
+// Source: Boyle's law (gas side of the vessel, taken as isothermal).
+//
+// Source: IAPWS SR6-08(2011) (density of water).
+//
+// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010 (density of glycol mixtures).
+//
+// Source: common practice, no source (0.3 bar above the static pressure and 0.7 bar as least
+// pre-charge).
+//
+// `notices` may be NULL.
+fw_status fw_vessel_check(const fw_context *context,
+                          const fw_vessel_check_input *input,
+                          fw_vessel_check_output *output,
+                          fw_notices *notices);
+
+// fw_vessel_check over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_vessel_check_batch(const fw_context *context,
+                                size_t rows,
+                                const fw_vessel_check_input *inputs,
+                                size_t input_stride,
+                                fw_vessel_check_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_vessel_check into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_vessel_check_unset(fw_vessel_check_input *input);
+
+// Water content of a heating system.
+//
+// Water in pipes, emitters, boiler, cylinder coil and cistern, with the mass and heat capacity of the
+// pipes.
+//
+// Accuracy: A few percent where every run is counted; guessed systems are seldom within 20 %.
+//
+// The context holds the settings `pipes` (Runs of pipe: a list of { tube, length, name }, the tube by
+// name or by value as in `tube_run`, default none); NULL takes every default.
+//
+// Source: geometry, with the tubes of tube_run (content of pipes).
+//
+// Source: makers' tables, given by the caller (content of boiler, emitters and coil).
+//
+// `notices` may be NULL.
+fw_status fw_system_content(const fw_context *context,
+                            const fw_system_content_input *input,
+                            fw_system_content_output *output,
+                            fw_notices *notices);
+
+// fw_system_content over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_system_content_batch(const fw_context *context,
+                                  size_t rows,
+                                  const fw_system_content_input *inputs,
+                                  size_t input_stride,
+                                  fw_system_content_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_system_content into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_system_content_unset(fw_system_content_input *input);
+
+// Heat held between two temperatures.
+//
+// Heat capacity of iron, steel, copper, aluminium, insulation and water, and the heat they give off
+// between two temperatures.
+//
+// Accuracy: Water 0.1 %; metals 5 %, since their heat capacity grows with temperature and cast iron's
+// is disputed.
+//
+// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+// system before it is opened.
+//
+// Caution: A block and its water stay hot for tens of minutes after the burner is off.
+//
+// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+// every default.
+//
+// Source: IAPWS SR6-08(2011) (enthalpy and density of water).
+//
+// Source: Incropera Table A.1 (carbon steel from memory) (heat capacity of copper 385, aluminium 903,
+// carbon steel 434 J/(kg K) at 300 K).
+//
+// Source: Holman Table A-2 (420) and Callister (544), from memory (spread of the heat capacity of cast
+// iron; the default of 500 lies between).
+//
+// Source: ISO 10456 Table 3, from memory (heat capacity of mineral wool 1030 J/(kg K)).
+//
+// `notices` may be NULL.
+fw_status fw_heat_store(const fw_context *context,
+                        const fw_heat_store_input *input,
+                        fw_heat_store_output *output,
+                        fw_notices *notices);
+
+// fw_heat_store over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_heat_store_batch(const fw_context *context,
+                              size_t rows,
+                              const fw_heat_store_input *inputs,
+                              size_t input_stride,
+                              fw_heat_store_output *outputs,
+                              size_t output_stride,
+                              uint16_t *row_status);
+
+// Writes the defaults of fw_heat_store into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_heat_store_unset(fw_heat_store_input *input);
+
+// Inhibitor dose.
+//
+// Litres of inhibitor that a system's content needs, less what is still in it.
+//
+// Accuracy: As the content is known; a tenth too much does no harm, too little does.
+//
+// Caution: Products of different makers may not mix: flush before changing, and follow the label.
+//
+// Source: the product's label, given by the caller (dose).
+//
+// Source: volume balance (shares by volume, contraction on mixing left out).
+//
+// Source: common practice, no source (1 L in 100 L where the label is not at hand).
+//
+// `notices` may be NULL.
+fw_status fw_inhibitor_dose(const fw_inhibitor_dose_input *input,
+                            fw_inhibitor_dose_output *output,
+                            fw_notices *notices);
+
+// fw_inhibitor_dose over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_inhibitor_dose_batch(size_t rows,
+                                  const fw_inhibitor_dose_input *inputs,
+                                  size_t input_stride,
+                                  fw_inhibitor_dose_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_inhibitor_dose into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_inhibitor_dose_unset(fw_inhibitor_dose_input *input);
+
+// Antifreeze dose.
+//
+// Share of glycol that protects down to a temperature, and the product to add for a content.
+//
+// Accuracy: 1 K of freezing point for plain glycol; an inhibited product follows its maker's table,
+// which goes first.
+//
+// Caution: Ethylene glycol is poisonous: not where it can reach drinking water. Drained mixtures are
+// waste, not for the ground.
+//
+// The context holds the settings `antifreeze` (Which glycol, one of propylene glycol, ethylene glycol,
+// default propylene glycol); NULL takes every default.
+//
+// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010, coefficients as CoolProp carries
+// them (freezing point against mass fraction).
+//
+// Source: from memory (density of pure glycol at 20 °C: propylene 1036, ethylene 1113 kg/m³, for
+// shares by volume).
+//
+// Source: volume balance (shares by volume, contraction on mixing left out).
+//
+// Source: common practice, no source (least share of a fifth by volume).
+//
+// `notices` may be NULL.
+fw_status fw_antifreeze_dose(const fw_context *context,
+                             const fw_antifreeze_dose_input *input,
+                             fw_antifreeze_dose_output *output,
+                             fw_notices *notices);
+
+// fw_antifreeze_dose over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_antifreeze_dose_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_antifreeze_dose_input *inputs,
+                                   size_t input_stride,
+                                   fw_antifreeze_dose_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_antifreeze_dose into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_antifreeze_dose_unset(fw_antifreeze_dose_input *input);
+
+// Partial drain and refill.
+//
+// Strength of inhibitor or antifreeze left after part of the water was drained and replaced, and the
+// refill that restores it.
+//
+// Accuracy: Holds for a well mixed system; what stays in emitters and dead legs does not mix at once.
+//
+// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+// system before it is opened.
+//
+// Caution: Let hot water cool before draining; check for backflow protection before filling from the
+// main.
+//
+// Source: volume balance (shares by volume, contraction on mixing left out).
+//
+// `notices` may be NULL.
+fw_status fw_partial_drain(const fw_partial_drain_input *input,
+                           fw_partial_drain_output *output,
+                           fw_notices *notices);
+
+// fw_partial_drain over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_partial_drain_batch(size_t rows,
+                                 const fw_partial_drain_input *inputs,
+                                 size_t input_stride,
+                                 fw_partial_drain_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_partial_drain into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_partial_drain_unset(fw_partial_drain_input *input);
 
 // Gas through an injector.
 //
@@ -4309,6 +7755,264 @@ fw_status fw_u_gauge_batch(const fw_context *context,
 // Writes the defaults of fw_u_gauge into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_u_gauge_unset(fw_u_gauge_input *input);
+
+// Air through an opening.
+//
+// Air that passes an opening of a free area at a pressure difference, and its equivalent area.
+//
+// Accuracy: The discharge coefficient decides; grilles are seldom known to better than 10 %.
+//
+// Caution: How much air a room needs, and through what opening, is set by local building and gas
+// rules; a sum is no approval, and an opening counts only while it is clear.
+//
+// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+// reckoned says nothing of spillage, blockage or wind.
+//
+// Source: Orifice equation for a small pressure difference; textbook (flow).
+//
+// Source: Definition of equivalent area (EN 13141-1, not opened): a sharp-edged opening that passes
+// the same air (equivalent area).
+//
+// `notices` may be NULL.
+fw_status fw_opening_flow(const fw_opening_flow_input *input,
+                          fw_opening_flow_output *output,
+                          fw_notices *notices);
+
+// fw_opening_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_opening_flow_batch(size_t rows,
+                                const fw_opening_flow_input *inputs,
+                                size_t input_stride,
+                                fw_opening_flow_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_opening_flow into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_opening_flow_unset(fw_opening_flow_input *input);
+
+// Opening for a flow of air.
+//
+// Free and equivalent area that pass a flow of air at a pressure difference.
+//
+// Accuracy: The discharge coefficient decides; grilles are seldom known to better than 10 %.
+//
+// Caution: How much air a room needs, and through what opening, is set by local building and gas
+// rules; a sum is no approval, and an opening counts only while it is clear.
+//
+// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+// reckoned says nothing of spillage, blockage or wind.
+//
+// Source: Orifice equation for a small pressure difference; textbook (area).
+//
+// Source: Definition of equivalent area (EN 13141-1, not opened): a sharp-edged opening that passes
+// the same air (equivalent area).
+//
+// `notices` may be NULL.
+fw_status fw_opening_size(const fw_opening_size_input *input,
+                          fw_opening_size_output *output,
+                          fw_notices *notices);
+
+// fw_opening_size over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_opening_size_batch(size_t rows,
+                                const fw_opening_size_input *inputs,
+                                size_t input_stride,
+                                fw_opening_size_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_opening_size into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_opening_size_unset(fw_opening_size_input *input);
+
+// Ventilation by a rule.
+//
+// Opening, room volume or air flow that a building rule of the caller's asks for, on the rating basis
+// the rule counts. No rule is built in.
+//
+// Accuracy: Arithmetic on the rule.
+//
+// Caution: How much air a room needs, and through what opening, is set by local building and gas
+// rules; a sum is no approval, and an opening counts only while it is clear.
+//
+// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+// reckoned says nothing of spillage, blockage or wind.
+//
+// The context holds the settings `rating_basis` (What the rule counts: the heat input net or gross, or
+// the heat output, one of heat_input_net, heat_input_gross, heat_output); `area_kind` (Which area the
+// rule counts, one of free, equivalent, default free); NULL takes every default.
+//
+// Source: The caller's rule (rates, threshold, minimum).
+//
+// `notices` may be NULL.
+fw_status fw_ventilation_need(const fw_context *context,
+                              const fw_ventilation_need_input *input,
+                              fw_ventilation_need_output *output,
+                              fw_notices *notices);
+
+// fw_ventilation_need over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_ventilation_need_batch(const fw_context *context,
+                                    size_t rows,
+                                    const fw_ventilation_need_input *inputs,
+                                    size_t input_stride,
+                                    fw_ventilation_need_output *outputs,
+                                    size_t output_stride,
+                                    uint16_t *row_status);
+
+// Writes the defaults of fw_ventilation_need into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_ventilation_need_unset(fw_ventilation_need_input *input);
+
+// Gas in a ventilated room.
+//
+// Build-up and clearing of carbon monoxide, carbon dioxide or any gas in a well-mixed room with a
+// steady source and air change.
+//
+// Accuracy: Exact for a well-mixed room. Real rooms are not: near the source the share can be several
+// times the mean. The air change is seldom known to a factor of two.
+//
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
+//
+// Caution: How much air a room needs, and through what opening, is set by local building and gas
+// rules; a sum is no approval, and an opening counts only while it is clear.
+//
+// Source: Single-zone mass balance; textbook (all results).
+//
+// `notices` may be NULL.
+fw_status fw_room_concentration(const fw_room_concentration_input *input,
+                                fw_room_concentration_output *output,
+                                fw_notices *notices);
+
+// fw_room_concentration over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_room_concentration_batch(size_t rows,
+                                      const fw_room_concentration_input *inputs,
+                                      size_t input_stride,
+                                      fw_room_concentration_output *outputs,
+                                      size_t output_stride,
+                                      uint16_t *row_status);
+
+// Writes the defaults of fw_room_concentration into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_room_concentration_unset(fw_room_concentration_input *input);
+
+// Natural draught of a flue.
+//
+// Draught from height, mean flue temperature, outdoor temperature and barometer, what is left after
+// losses, and the temperatures at which it turns.
+//
+// Accuracy: Exact for the mean temperature given; that mean decides. Wind is left out.
+//
+// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+// reckoned says nothing of spillage, blockage or wind.
+//
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
+//
+// Source: Hydrostatics, in the form of EN 13384-1 (from memory) (draught).
+//
+// Source: EN 13384-1, from memory (gas constants 288 J/(kg K) of air and about 300 J/(kg K) of the
+// flue gas of natural gas, as defaults).
+//
+// `notices` may be NULL.
+fw_status fw_natural_draught(const fw_natural_draught_input *input,
+                             fw_natural_draught_output *output,
+                             fw_notices *notices);
+
+// fw_natural_draught over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_natural_draught_batch(size_t rows,
+                                   const fw_natural_draught_input *inputs,
+                                   size_t input_stride,
+                                   fw_natural_draught_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_natural_draught into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_natural_draught_unset(fw_natural_draught_input *input);
+
+// Velocity and pressure loss in a flue.
+//
+// Mass flow, velocity and pressure lost by friction and fittings in a flue at a mean temperature.
+//
+// Accuracy: Roughness and loss coefficients are seldom known to better than 20 %. Below Re 2300 the
+// larger of the laminar factor and Colebrook's at 2300 is taken.
+//
+// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+// reckoned says nothing of spillage, blockage or wind.
+//
+// Source: Darcy-Weisbach; textbook, in the form of EN 13384-1 (from memory) (pressure loss).
+//
+// Source: Colebrook 1939, J. Inst. Civ. Eng. 11, 133 (friction factor from the roughness).
+//
+// Source: EN 13384-1, from memory (viscosity of flue gas).
+//
+// Source: EN 13384-1, from memory (gas constants 288 J/(kg K) of air and about 300 J/(kg K) of the
+// flue gas of natural gas, as defaults).
+//
+// `notices` may be NULL.
+fw_status fw_flue_flow(const fw_flue_flow_input *input, fw_flue_flow_output *output, fw_notices *notices);
+
+// fw_flue_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_flue_flow_batch(size_t rows,
+                             const fw_flue_flow_input *inputs,
+                             size_t input_stride,
+                             fw_flue_flow_output *outputs,
+                             size_t output_stride,
+                             uint16_t *row_status);
+
+// Writes the defaults of fw_flue_flow into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_flue_flow_unset(fw_flue_flow_input *input);
+
+// Draught and cooling of a chimney.
+//
+// Cooling of the flue gas with height, draught, loss and what is left, wall temperature at the outlet
+// and whether and where the wall is wet.
+//
+// Accuracy: Internal coefficient 20 %, wall resistance as stated; the mean temperature follows within
+// a few kelvin. Wind and the warming-up of the wall are left out.
+//
+// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+// reckoned says nothing of spillage, blockage or wind.
+//
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
+//
+// Source: Form of EN 13384-1, from memory (cooling number, mean and outlet temperature, wall
+// temperature, draught and loss, viscosity and conductivity of flue gas).
+//
+// Source: Gnielinski 1975, Forsch. Ingenieurwes. 41, 8 (internal coefficient).
+//
+// Source: Colebrook 1939, J. Inst. Civ. Eng. 11, 133 (friction factor).
+//
+// Source: IAPWS R7-97(2012), IF97 region 4 (dew point; acids lie above it and are left out).
+//
+// Source: EN 13384-1, from memory (gas constants 288 J/(kg K) of air and about 300 J/(kg K) of the
+// flue gas of natural gas, as defaults).
+//
+// `notices` may be NULL.
+fw_status fw_chimney_draught(const fw_chimney_draught_input *input,
+                             fw_chimney_draught_output *output,
+                             fw_notices *notices);
+
+// fw_chimney_draught over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_chimney_draught_batch(size_t rows,
+                                   const fw_chimney_draught_input *inputs,
+                                   size_t input_stride,
+                                   fw_chimney_draught_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_chimney_draught into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_chimney_draught_unset(fw_chimney_draught_input *input);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -196,9 +196,14 @@ namespace tag {
 struct cubic_metre;
 struct cubic_metre_at_reference_conditions;
 struct cubic_metre_at_the_meter;
+struct cubic_metre_per_joule;
+struct cubic_metre_per_joule_gross;
+struct cubic_metre_per_joule_net;
+struct cubic_metre_per_kilogram;
 struct cubic_metre_per_second;
 struct cubic_metre_per_second_at_reference_conditions;
 struct cubic_metre_per_second_at_the_meter;
+struct cubic_metre_per_watt;
 struct joule;
 struct joule_per_cubic_metre_gross;
 struct joule_per_cubic_metre_net;
@@ -208,12 +213,15 @@ struct joule_per_kilogram_gross;
 struct joule_per_kilogram_kelvin;
 struct joule_per_kilogram_net;
 struct joule_per_metre_kelvin;
+struct joule_per_mole;
 struct joule_per_mole_gross;
 struct joule_per_mole_net;
 struct kelvin;
 struct kelvin_difference;
 struct kilogram;
 struct kilogram_per_cubic_metre;
+struct kilogram_per_joule_gross;
+struct kilogram_per_joule_net;
 struct kilogram_per_metre;
 struct kilogram_per_mole;
 struct kilogram_per_second;
@@ -235,8 +243,18 @@ struct per_kelvin;
 struct per_second;
 struct radian;
 struct ratio;
+struct ratio_air_free;
+struct ratio_dry;
+struct ratio_gross;
+struct ratio_net;
+struct ratio_wet;
 struct second;
 struct square_metre;
+struct square_metre_equivalent;
+struct square_metre_free;
+struct square_metre_kelvin_per_watt;
+struct square_metre_per_second;
+struct square_metre_per_watt;
 struct volt;
 struct volt_per_kelvin;
 struct watt;
@@ -255,12 +273,22 @@ using cubic_metre = quantity<tag::cubic_metre>;
 using cubic_metre_at_reference_conditions = quantity<tag::cubic_metre_at_reference_conditions>;
 /// Volume (at the meter), SI.
 using cubic_metre_at_the_meter = quantity<tag::cubic_metre_at_the_meter>;
+/// Volume per energy, SI.
+using cubic_metre_per_joule = quantity<tag::cubic_metre_per_joule>;
+/// Volume per energy (gross), SI.
+using cubic_metre_per_joule_gross = quantity<tag::cubic_metre_per_joule_gross>;
+/// Volume per energy (net), SI.
+using cubic_metre_per_joule_net = quantity<tag::cubic_metre_per_joule_net>;
+/// Specific volume, SI.
+using cubic_metre_per_kilogram = quantity<tag::cubic_metre_per_kilogram>;
 /// Volume flow, SI.
 using cubic_metre_per_second = quantity<tag::cubic_metre_per_second>;
 /// Volume flow (at reference conditions), SI.
 using cubic_metre_per_second_at_reference_conditions = quantity<tag::cubic_metre_per_second_at_reference_conditions>;
 /// Volume flow (at the meter), SI.
 using cubic_metre_per_second_at_the_meter = quantity<tag::cubic_metre_per_second_at_the_meter>;
+/// Volume per power, SI.
+using cubic_metre_per_watt = quantity<tag::cubic_metre_per_watt>;
 /// Energy, SI.
 using joule = quantity<tag::joule>;
 /// Energy per volume (gross), SI.
@@ -279,6 +307,8 @@ using joule_per_kilogram_kelvin = quantity<tag::joule_per_kilogram_kelvin>;
 using joule_per_kilogram_net = quantity<tag::joule_per_kilogram_net>;
 /// Heat capacity per length, SI.
 using joule_per_metre_kelvin = quantity<tag::joule_per_metre_kelvin>;
+/// Molar energy, SI.
+using joule_per_mole = quantity<tag::joule_per_mole>;
 /// Molar energy (gross), SI.
 using joule_per_mole_gross = quantity<tag::joule_per_mole_gross>;
 /// Molar energy (net), SI.
@@ -291,6 +321,10 @@ using kelvin_difference = quantity<tag::kelvin_difference>;
 using kilogram = quantity<tag::kilogram>;
 /// Density, SI.
 using kilogram_per_cubic_metre = quantity<tag::kilogram_per_cubic_metre>;
+/// Mass per energy (gross), SI.
+using kilogram_per_joule_gross = quantity<tag::kilogram_per_joule_gross>;
+/// Mass per energy (net), SI.
+using kilogram_per_joule_net = quantity<tag::kilogram_per_joule_net>;
 /// Mass per length, SI.
 using kilogram_per_metre = quantity<tag::kilogram_per_metre>;
 /// Molar mass, SI.
@@ -333,10 +367,30 @@ using per_second = quantity<tag::per_second>;
 using radian = quantity<tag::radian>;
 /// Ratio, SI.
 using ratio = quantity<tag::ratio>;
+/// Ratio (air-free), SI.
+using ratio_air_free = quantity<tag::ratio_air_free>;
+/// Ratio (dry), SI.
+using ratio_dry = quantity<tag::ratio_dry>;
+/// Ratio (gross), SI.
+using ratio_gross = quantity<tag::ratio_gross>;
+/// Ratio (net), SI.
+using ratio_net = quantity<tag::ratio_net>;
+/// Ratio (wet), SI.
+using ratio_wet = quantity<tag::ratio_wet>;
 /// Time, SI.
 using second = quantity<tag::second>;
 /// Area, SI.
 using square_metre = quantity<tag::square_metre>;
+/// Area (equivalent), SI.
+using square_metre_equivalent = quantity<tag::square_metre_equivalent>;
+/// Area (free), SI.
+using square_metre_free = quantity<tag::square_metre_free>;
+/// Thermal resistance of an area, SI.
+using square_metre_kelvin_per_watt = quantity<tag::square_metre_kelvin_per_watt>;
+/// Kinematic viscosity, SI.
+using square_metre_per_second = quantity<tag::square_metre_per_second>;
+/// Area per power, SI.
+using square_metre_per_watt = quantity<tag::square_metre_per_watt>;
 /// Electric potential, SI.
 using volt = quantity<tag::volt>;
 /// Electric potential per temperature difference, SI.
@@ -357,6 +411,656 @@ using watt_per_metre_kelvin = quantity<tag::watt_per_metre_kelvin>;
 using watt_per_metre_kelvin_of_length = quantity<tag::watt_per_metre_kelvin_of_length>;
 /// Heat transfer coefficient, SI.
 using watt_per_square_metre_kelvin = quantity<tag::watt_per_square_metre_kelvin>;
+
+struct combustion_air_flow_input {
+    /// Heat input on the net calorific value; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to
+    /// 1000000 (1 kW to 1000 kW).
+    watt_net heat_input_net;
+    /// Net calorific value of the gas at the reference conditions of its volume; allowed 1000000 to 2e8 (1
+    /// MJ/m³ to 200 MJ/m³); usually 1e7 to 1.3e8 (10 MJ/m³ to 130 MJ/m³).
+    joule_per_cubic_metre_net net_calorific_value;
+    /// Air needed per volume of gas; allowed 0.5 to 60.
+    ratio stoichiometric_air;
+    /// Excess air ratio, the air drawn in by a draught diverter counted; allowed 1 to 20.
+    ratio excess_air_ratio;
+};
+
+struct combustion_air_flow_output {
+    /// Gas rate at the reference conditions of the calorific value.
+    cubic_metre_per_second_at_reference_conditions gas_rate;
+    /// Air flow at the same conditions.
+    cubic_metre_per_second air_flow;
+};
+
+/// Combustion air flow; see fw_combustion_air_flow for settings, accuracy, cautions and sources.
+/// Gas rate and air flow of a burner from its net heat input, the gas and the excess air ratio.
+inline combustion_air_flow_output combustion_air_flow(const combustion_air_flow_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_combustion_air_flow_output, combustion_air_flow_output, fw_combustion_air_flow_input>(
+        input, [&](const fw_combustion_air_flow_input *given, fw_combustion_air_flow_output *made) { return fw_combustion_air_flow(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<combustion_air_flow_output> combustion_air_flow(const std::vector<combustion_air_flow_input> &inputs)
+{
+    rows<combustion_air_flow_output> made{std::vector<combustion_air_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_combustion_air_flow_batch(inputs.size(), reinterpret_cast<const fw_combustion_air_flow_input *>(inputs.data()),
+        sizeof(combustion_air_flow_input), reinterpret_cast<fw_combustion_air_flow_output *>(made.outputs.data()), sizeof(combustion_air_flow_output), made.status.data()));
+    return made;
+}
+
+struct combustion_products_input {
+    /// Excess air ratio: air supplied over air needed. Below 1 the mixture is rich, and its products are
+    /// another matter; allowed 1 to 50; usually 1 to 3; default 1.
+    ratio excess_air_ratio{1.0};
+    /// Temperature of the combustion air, for its humidity; allowed 253.15 to 333.15 (-20 °C to 60 °C);
+    /// default 293.15 (20 °C).
+    kelvin air_temperature{293.15};
+    /// Relative humidity of the combustion air; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    ratio relative_humidity{0.0};
+    /// Absolute pressure of the atmosphere; allowed 60000 to 110000 (600 mbar to 1100 mbar); default 101325
+    /// (1013.25 mbar).
+    pascal_absolute barometer{101325.0};
+    /// Compression factor of the fuel gas at 15 °C, for the real volume of air per volume of gas; allowed
+    /// 0.8 to 1.1; default 1.
+    ratio fuel_compression_factor{1.0};
+};
+
+struct combustion_products_output {
+    /// Dry air needed per volume of gas, both at the same temperature and pressure; NaN means: the fuel is
+    /// not a gas.
+    ratio stoichiometric_air;
+    /// The same with the compression factors of gas and air at 15 °C; NaN means: the fuel is not a gas.
+    ratio stoichiometric_air_real;
+    /// Oxygen needed per volume of gas; NaN means: the fuel is not a gas.
+    ratio stoichiometric_oxygen;
+    /// Dry flue gas per volume of gas; NaN means: the fuel is not a gas.
+    ratio dry_flue;
+    /// Wet flue gas per volume of gas; NaN means: the fuel is not a gas.
+    ratio wet_flue;
+    /// Water vapour per volume of gas; NaN means: the fuel is not a gas.
+    ratio water_vapour;
+    /// Carbon dioxide per volume of gas; NaN means: the fuel is not a gas.
+    ratio carbon_dioxide;
+    /// Dry air needed, normal cubic metres per kilogram of fuel.
+    cubic_metre_per_kilogram stoichiometric_air_per_mass;
+    /// Oxygen needed, normal cubic metres per kilogram of fuel.
+    cubic_metre_per_kilogram stoichiometric_oxygen_per_mass;
+    /// Dry flue gas, normal cubic metres per kilogram of fuel.
+    cubic_metre_per_kilogram dry_flue_per_mass;
+    /// Wet flue gas, normal cubic metres per kilogram of fuel.
+    cubic_metre_per_kilogram wet_flue_per_mass;
+    /// Water vapour, normal cubic metres per kilogram of fuel.
+    cubic_metre_per_kilogram water_vapour_per_mass;
+    /// Carbon dioxide, normal cubic metres per kilogram of fuel.
+    cubic_metre_per_kilogram carbon_dioxide_per_mass;
+    /// Mass of dry air needed over mass of fuel.
+    ratio stoichiometric_air_mass;
+    /// Mass of the dry air supplied over mass of fuel.
+    ratio air_mass;
+    /// Mass of wet flue gas over mass of fuel.
+    ratio flue_mass;
+    /// Mass of water in the flue gas over mass of fuel.
+    ratio water_mass;
+    /// Water in the air, mass over mass of dry air.
+    ratio humidity_ratio;
+    /// Largest carbon dioxide in dry flue gas: complete combustion without excess air.
+    ratio_dry carbon_dioxide_maximum;
+    /// Oxygen in dry flue gas.
+    ratio_dry oxygen_dry;
+    /// Carbon dioxide in dry flue gas.
+    ratio_dry carbon_dioxide_dry;
+    /// Carbon dioxide in wet flue gas.
+    ratio_wet carbon_dioxide_wet;
+    /// Water vapour in wet flue gas.
+    ratio_wet water_wet;
+    /// Oxygen in wet flue gas.
+    ratio_wet oxygen_wet;
+    /// Nitrogen in wet flue gas.
+    ratio_wet nitrogen_wet;
+    /// Argon in wet flue gas.
+    ratio_wet argon_wet;
+    /// Sulphur dioxide in wet flue gas.
+    ratio_wet sulphur_dioxide_wet;
+    /// Temperature at which the flue gas begins to condense; NaN means: too little water vapour to condense
+    /// above 0 °C.
+    kelvin water_dew_point;
+    /// Molar mass of the wet flue gas.
+    kilogram_per_mole flue_molar_mass;
+    /// Density of the wet flue gas at 0 °C and 1013.25 mbar, had nothing condensed.
+    kilogram_per_cubic_metre flue_normal_density;
+    /// Dry air needed, normal cubic metres per net heat input.
+    cubic_metre_per_joule_net stoichiometric_air_per_net_heat;
+    /// Dry flue gas, normal cubic metres per net heat input.
+    cubic_metre_per_joule_net dry_flue_per_net_heat;
+    /// Dry flue gas, normal cubic metres per gross heat input.
+    cubic_metre_per_joule_gross dry_flue_per_gross_heat;
+    /// Carbon dioxide from the fuel per gross heat input.
+    kilogram_per_joule_gross carbon_dioxide_per_gross_heat;
+};
+
+/// Air needed and flue gas made; see fw_combustion_products for settings, accuracy, cautions and sources.
+/// Stoichiometric air, dry and wet flue gas, largest carbon dioxide, composition, dew point and amounts
+/// per heat input of a fuel, at any excess air ratio from 1, with humid air.
+inline combustion_products_output combustion_products(const context &settings, const combustion_products_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_combustion_products_output, combustion_products_output, fw_combustion_products_input>(
+        input, [&](const fw_combustion_products_input *given, fw_combustion_products_output *made) { return fw_combustion_products(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<combustion_products_output> combustion_products(const context &settings, const std::vector<combustion_products_input> &inputs)
+{
+    rows<combustion_products_output> made{std::vector<combustion_products_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_combustion_products_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_combustion_products_input *>(inputs.data()),
+        sizeof(combustion_products_input), reinterpret_cast<fw_combustion_products_output *>(made.outputs.data()), sizeof(combustion_products_output), made.status.data()));
+    return made;
+}
+
+struct flame_temperature_input {
+    /// Excess air ratio: air supplied over air needed; allowed 1 to 20; default 1.
+    ratio excess_air_ratio{1.0};
+    /// Temperature of the fuel gas; liquids and solids are taken to enter at 25 °C; allowed 233.15 to
+    /// 373.15 (-40 °C to 100 °C); default 298.15 (25 °C).
+    kelvin fuel_temperature{298.15};
+    /// Temperature of the combustion air; allowed 233.15 to 873.15 (-40 °C to 600 °C); default 298.15 (25
+    /// °C).
+    kelvin air_temperature{298.15};
+    /// Water in the combustion air as relative humidity at 20 °C; allowed 0 to 1 (0 % to 100 %); default 0
+    /// (0 %).
+    ratio relative_humidity_20{0.0};
+    /// Absolute pressure; allowed 10000 to 2000000 (100 mbar to 20000 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute pressure{101325.0};
+};
+
+struct flame_temperature_output {
+    /// Adiabatic flame temperature in chemical equilibrium, with dissociation.
+    kelvin flame_temperature;
+    /// Adiabatic flame temperature if combustion were complete; too high above about 1500 °C.
+    kelvin flame_temperature_complete;
+    /// Carbon monoxide in the wet gas in equilibrium at flame temperature; nearly all of it burns on
+    /// cooling.
+    ratio_wet carbon_monoxide_wet;
+    /// Nitric oxide in the wet gas in equilibrium at flame temperature; a flame has no time to form as
+    /// much.
+    ratio_wet nitric_oxide_wet;
+    /// Oxygen in the wet gas in equilibrium at flame temperature.
+    ratio_wet oxygen_wet;
+    /// Hydrogen in the wet gas in equilibrium at flame temperature.
+    ratio_wet hydrogen_wet;
+};
+
+/// Adiabatic flame temperature; see fw_flame_temperature for settings, accuracy, cautions and sources.
+/// Temperature of the flame if no heat left it, with dissociation in chemical equilibrium and for
+/// complete combustion, and the carbon monoxide and nitric oxide that belong to it.
+inline flame_temperature_output flame_temperature(const context &settings, const flame_temperature_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_flame_temperature_output, flame_temperature_output, fw_flame_temperature_input>(
+        input, [&](const fw_flame_temperature_input *given, fw_flame_temperature_output *made) { return fw_flame_temperature(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<flame_temperature_output> flame_temperature(const context &settings, const std::vector<flame_temperature_input> &inputs)
+{
+    rows<flame_temperature_output> made{std::vector<flame_temperature_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_flame_temperature_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flame_temperature_input *>(inputs.data()),
+        sizeof(flame_temperature_input), reinterpret_cast<fw_flame_temperature_output *>(made.outputs.data()), sizeof(flame_temperature_output), made.status.data()));
+    return made;
+}
+
+struct gas_enthalpy_input {
+    /// Temperature of the gas; allowed 223.15 to 2973.15 (-50 °C to 2700 °C); usually 273.15 to 873.15 (0
+    /// °C to 600 °C).
+    kelvin temperature;
+};
+
+struct gas_enthalpy_output {
+    /// Carbon dioxide.
+    joule_per_mole carbon_dioxide;
+    /// Water vapour as an ideal gas.
+    joule_per_mole water_vapour;
+    /// Oxygen.
+    joule_per_mole oxygen;
+    /// Nitrogen.
+    joule_per_mole nitrogen;
+    /// Argon.
+    joule_per_mole argon;
+    /// Sulphur dioxide.
+    joule_per_mole sulphur_dioxide;
+    /// Carbon monoxide.
+    joule_per_mole carbon_monoxide;
+};
+
+/// Enthalpies of flue gases; see fw_gas_enthalpy for settings, accuracy, cautions and sources.
+/// Heat of one mole of each flue gas above 25 °C.
+inline gas_enthalpy_output gas_enthalpy(const gas_enthalpy_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_gas_enthalpy_output, gas_enthalpy_output, fw_gas_enthalpy_input>(
+        input, [&](const fw_gas_enthalpy_input *given, fw_gas_enthalpy_output *made) { return fw_gas_enthalpy(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<gas_enthalpy_output> gas_enthalpy(const std::vector<gas_enthalpy_input> &inputs)
+{
+    rows<gas_enthalpy_output> made{std::vector<gas_enthalpy_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_gas_enthalpy_batch(inputs.size(), reinterpret_cast<const fw_gas_enthalpy_input *>(inputs.data()),
+        sizeof(gas_enthalpy_input), reinterpret_cast<fw_gas_enthalpy_output *>(made.outputs.data()), sizeof(gas_enthalpy_output), made.status.data()));
+    return made;
+}
+
+struct saturated_water_input {
+    /// Temperature of water and vapour; allowed 273.15 to 373.15 (0 °C to 100 °C).
+    kelvin temperature;
+};
+
+struct saturated_water_output {
+    /// Saturation pressure.
+    pascal_absolute saturation_pressure;
+    /// Heat of vaporisation.
+    joule_per_kilogram heat_of_vaporisation;
+    /// Enthalpy of the liquid above that at the triple point.
+    joule_per_kilogram liquid_enthalpy;
+};
+
+/// Saturated water; see fw_saturated_water for settings, accuracy, cautions and sources.
+/// Vapour pressure, heat of vaporisation and liquid enthalpy of water from 0 to 100 °C.
+inline saturated_water_output saturated_water(const saturated_water_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_saturated_water_output, saturated_water_output, fw_saturated_water_input>(
+        input, [&](const fw_saturated_water_input *given, fw_saturated_water_output *made) { return fw_saturated_water(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<saturated_water_output> saturated_water(const std::vector<saturated_water_input> &inputs)
+{
+    rows<saturated_water_output> made{std::vector<saturated_water_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_saturated_water_batch(inputs.size(), reinterpret_cast<const fw_saturated_water_input *>(inputs.data()),
+        sizeof(saturated_water_input), reinterpret_cast<fw_saturated_water_output *>(made.outputs.data()), sizeof(saturated_water_output), made.status.data()));
+    return made;
+}
+
+struct carbon_monoxide_input {
+    /// Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    /// to 1000 ppm).
+    ratio_dry carbon_monoxide_dry;
+    /// Carbon dioxide in dry flue gas; allowed 0.0005 to 0.25 (0.05 % to 25 %); usually 0.01 to 0.15 (1 %
+    /// to 15 %); NaN means: not measured.
+    ratio_dry carbon_dioxide_dry;
+    /// Oxygen in dry flue gas; allowed 0 to 0.205 (0 % to 20.5 %); usually 0.01 to 0.18 (1 % to 18 %); NaN
+    /// means: not measured.
+    ratio_dry oxygen_dry;
+    /// Oxygen of air in the rule's own formula: 20.9, 20.95 or 21 %; needed with oxygen; allowed 0.208 to
+    /// 0.211 (20.8 % to 21.1 %); NaN means: no rule chosen.
+    ratio_dry air_oxygen;
+    /// Oxygen that the rule refers to; 0 % means air-free; allowed 0 to 0.2 (0 % to 20 %); default 0 (0 %).
+    ratio_dry reference_oxygen{0.0};
+    /// Largest carbon dioxide of the fuel; needed for the air-free value from carbon dioxide; allowed 0.01
+    /// to 0.25 (1 % to 25 %); NaN means: not given.
+    ratio_dry carbon_dioxide_maximum;
+};
+
+struct carbon_monoxide_output {
+    /// Carbon monoxide over carbon dioxide, both by volume of the same sample; dilution does not change it;
+    /// NaN means: carbon dioxide not measured.
+    ratio carbon_monoxide_ratio;
+    /// Carbon dioxide over carbon monoxide, the "one to ..." way of stating it; NaN means: no carbon
+    /// monoxide, or carbon dioxide not measured.
+    ratio carbon_dioxide_over_monoxide;
+    /// Carbon monoxide at zero oxygen, from the oxygen read; NaN means: oxygen not measured or no oxygen of
+    /// air chosen.
+    ratio_air_free carbon_monoxide_air_free;
+    /// Carbon monoxide at reference oxygen, from the oxygen read; NaN means: oxygen not measured or no
+    /// oxygen of air chosen.
+    ratio_dry carbon_monoxide_at_reference;
+    /// Carbon monoxide at zero excess air, from the carbon dioxide read and the fuel's largest one; NaN
+    /// means: carbon dioxide or its largest value not given.
+    ratio_air_free carbon_monoxide_air_free_from_carbon_dioxide;
+};
+
+/// Carbon monoxide ratio and air-free value; see fw_carbon_monoxide for settings, accuracy, cautions and sources.
+/// CO/CO2 ratio, air-free carbon monoxide from oxygen or from carbon dioxide, and carbon monoxide at a
+/// reference oxygen.
+inline carbon_monoxide_output carbon_monoxide(const carbon_monoxide_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_carbon_monoxide_output, carbon_monoxide_output, fw_carbon_monoxide_input>(
+        input, [&](const fw_carbon_monoxide_input *given, fw_carbon_monoxide_output *made) { return fw_carbon_monoxide(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<carbon_monoxide_output> carbon_monoxide(const std::vector<carbon_monoxide_input> &inputs)
+{
+    rows<carbon_monoxide_output> made{std::vector<carbon_monoxide_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_carbon_monoxide_batch(inputs.size(), reinterpret_cast<const fw_carbon_monoxide_input *>(inputs.data()),
+        sizeof(carbon_monoxide_input), reinterpret_cast<fw_carbon_monoxide_output *>(made.outputs.data()), sizeof(carbon_monoxide_output), made.status.data()));
+    return made;
+}
+
+struct flue_analysis_input {
+    /// Oxygen in dry flue gas; allowed 0 to 0.209 (0 % to 20.9 %); usually 0.02 to 0.12 (2 % to 12 %); NaN
+    /// means: not measured.
+    ratio_dry oxygen_dry;
+    /// Carbon dioxide in dry flue gas, measured as such; leave it out where the instrument derives it from
+    /// oxygen; allowed 0.0005 to 0.25 (0.05 % to 25 %); usually 0.04 to 0.15 (4 % to 15 %); NaN means: not
+    /// measured.
+    ratio_dry carbon_dioxide_dry;
+    /// Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    /// to 1000 ppm).
+    ratio_dry carbon_monoxide_dry;
+    /// Temperature of the flue gas where the sample is taken; allowed 253.15 to 873.15 (-20 °C to 600 °C);
+    /// usually 303.15 to 573.15 (30 °C to 300 °C).
+    kelvin flue_temperature;
+    /// Temperature of the combustion air where the burner takes it; allowed 233.15 to 333.15 (-40 °C to 60
+    /// °C); usually 263.15 to 313.15 (-10 °C to 40 °C).
+    kelvin air_temperature;
+    /// Absolute pressure of the atmosphere at the place, not reduced to sea level; allowed 60000 to 110000
+    /// (600 mbar to 1100 mbar); usually 80000 to 104500 (800 mbar to 1045 mbar); default 101325 (1013.25
+    /// mbar).
+    pascal_absolute barometer{101325.0};
+    /// Relative humidity of the combustion air; dry air is the convention of published loss figures;
+    /// allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    ratio relative_humidity{0.0};
+};
+
+struct flue_analysis_output {
+    /// Excess air ratio: air supplied over air needed, by element balance with the carbon monoxide in it.
+    ratio excess_air_ratio;
+    /// Excess air: the excess air ratio less one.
+    ratio excess_air;
+    /// Oxygen in dry flue gas derived from the carbon dioxide; NaN means: measured, not derived.
+    ratio_dry oxygen_dry_derived;
+    /// Carbon dioxide in dry flue gas derived from the oxygen and the fuel; not an independent reading; NaN
+    /// means: measured, not derived.
+    ratio_dry carbon_dioxide_dry_derived;
+    /// Measured less derived carbon dioxide: nearly zero when oxygen, carbon dioxide and fuel belong
+    /// together; NaN means: only one of the two was measured.
+    ratio carbon_dioxide_closure;
+    /// Largest carbon dioxide the fuel can give in dry flue gas.
+    ratio_dry carbon_dioxide_maximum;
+    /// Carbon monoxide over carbon dioxide, the measured one where there is one; dilution does not change
+    /// it.
+    ratio carbon_monoxide_ratio;
+    /// Carbon monoxide per dry flue gas of complete combustion without excess air, by exact balance.
+    ratio_air_free carbon_monoxide_air_free;
+    /// Temperature at which the flue gas begins to condense; NaN means: too little water vapour to condense
+    /// above 0 °C.
+    kelvin water_dew_point;
+    /// Heat in the dry flue gas above 25 °C.
+    ratio_gross dry_gas_loss;
+    /// Heat in the water vapour above 25 °C.
+    ratio_gross moisture_loss;
+    /// Latent heat that leaves with the vapour, less that which came with humid air.
+    ratio_gross latent_loss;
+    /// Heat in the condensate, which leaves at flue temperature.
+    ratio_gross condensate_loss;
+    /// Heat not released because carbon monoxide did not burn.
+    ratio_gross unburnt_loss;
+    /// Heat brought by the combustion air above 25 °C; negative where it is colder.
+    ratio_gross air_credit;
+    /// Heat brought by the fuel gas, taken at air temperature; zero for liquids and solids.
+    ratio_gross fuel_credit;
+    /// Flue loss as short formulae mean it: heat of dry gas and vapour above air temperature, without
+    /// latent heat and carbon monoxide.
+    ratio_net flue_loss_net;
+    /// Combustion efficiency on the gross calorific value: what does not leave by the flue.
+    ratio_gross efficiency_gross;
+    /// Combustion efficiency on the net calorific value; above 100 % where enough condenses.
+    ratio_net efficiency_net;
+    /// Condensate per gross heat input.
+    kilogram_per_joule_gross condensate;
+};
+
+/// Flue gas analysis; see fw_flue_analysis for settings, accuracy, cautions and sources.
+/// Excess air, derived gases, carbon monoxide ratio and air-free, dew point, every loss, condensate and
+/// the combustion efficiency on both bases, from oxygen or carbon dioxide, carbon monoxide and
+/// temperatures, by exact element and energy balance.
+inline flue_analysis_output flue_analysis(const context &settings, const flue_analysis_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_flue_analysis_output, flue_analysis_output, fw_flue_analysis_input>(
+        input, [&](const fw_flue_analysis_input *given, fw_flue_analysis_output *made) { return fw_flue_analysis(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<flue_analysis_output> flue_analysis(const context &settings, const std::vector<flue_analysis_input> &inputs)
+{
+    rows<flue_analysis_output> made{std::vector<flue_analysis_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_flue_analysis_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flue_analysis_input *>(inputs.data()),
+        sizeof(flue_analysis_input), reinterpret_cast<fw_flue_analysis_output *>(made.outputs.data()), sizeof(flue_analysis_output), made.status.data()));
+    return made;
+}
+
+struct flue_emissions_input {
+    /// Oxygen in dry flue gas; allowed 0 to 0.205 (0 % to 20.5 %); usually 0.02 to 0.12 (2 % to 12 %).
+    ratio_dry oxygen_dry;
+    /// Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    /// to 1000 ppm).
+    ratio_dry carbon_monoxide_dry;
+    /// Nitrogen oxides in dry flue gas; allowed 0 to 0.01 (0 ppm to 10000 ppm); usually 0 to 0.0003 (0 ppm
+    /// to 300 ppm); NaN means: not measured.
+    ratio_dry nitrogen_oxides_dry;
+    /// Oxygen that the rule refers emissions to: 0 % means air-free; allowed 0 to 0.2 (0 % to 20 %).
+    ratio_dry reference_oxygen;
+    /// Oxygen of air in the rule's own formula: 20.9, 20.95 or 21 %; allowed 0.208 to 0.211 (20.8 % to 21.1
+    /// %).
+    ratio_dry air_oxygen;
+    /// Temperature to which masses per cubic metre refer; allowed 223.15 to 333.15 (-50 °C to 60 °C);
+    /// default 273.15 (0 °C).
+    kelvin volume_temperature{273.15};
+    /// Absolute pressure to which masses per cubic metre refer; allowed 60000 to 110000 (600 mbar to 1100
+    /// mbar); default 101325 (1013.25 mbar).
+    pascal_absolute volume_pressure{101325.0};
+};
+
+struct flue_emissions_output {
+    /// Excess air ratio by element balance.
+    ratio excess_air_ratio;
+    /// Excess air ratio by the short form with the rule's oxygen of air; 1 to 8 % high for hydrocarbons.
+    ratio excess_air_ratio_short;
+    /// Carbon dioxide in dry flue gas derived from oxygen by element balance.
+    ratio_dry carbon_dioxide_dry_derived;
+    /// Carbon dioxide in dry flue gas derived by the short form.
+    ratio_dry carbon_dioxide_dry_short;
+    /// Carbon monoxide over carbon dioxide, derived by element balance.
+    ratio carbon_monoxide_ratio;
+    /// Carbon monoxide over carbon dioxide, derived by the short form.
+    ratio carbon_monoxide_ratio_short;
+    /// Carbon monoxide per dry flue gas of complete combustion without excess air, by element balance.
+    ratio_air_free carbon_monoxide_air_free;
+    /// Carbon monoxide air-free by the rule's formula.
+    ratio_air_free carbon_monoxide_air_free_rule;
+    /// Carbon monoxide at reference oxygen by the rule's formula.
+    ratio_dry carbon_monoxide_at_reference;
+    /// Nitrogen oxides at reference oxygen by the rule's formula; NaN means: not measured.
+    ratio_dry nitrogen_oxides_at_reference;
+    /// Mass of carbon monoxide per cubic metre of dry flue gas as measured.
+    kilogram_per_cubic_metre carbon_monoxide_concentration;
+    /// Mass of carbon monoxide per cubic metre of dry flue gas at reference oxygen.
+    kilogram_per_cubic_metre carbon_monoxide_concentration_at_reference;
+    /// Mass of nitrogen oxides, counted as NO2, per cubic metre of dry flue gas as measured; NaN means: not
+    /// measured.
+    kilogram_per_cubic_metre nitrogen_oxides_concentration;
+    /// Mass of nitrogen oxides, counted as NO2, per cubic metre of dry flue gas at reference oxygen; NaN
+    /// means: not measured.
+    kilogram_per_cubic_metre nitrogen_oxides_concentration_at_reference;
+    /// Carbon monoxide per gross heat input, by element balance.
+    kilogram_per_joule_gross carbon_monoxide_per_gross_heat;
+    /// Carbon monoxide per net heat input, by element balance.
+    kilogram_per_joule_net carbon_monoxide_per_net_heat;
+    /// Nitrogen oxides, counted as NO2, per gross heat input, by element balance; NaN means: not measured.
+    kilogram_per_joule_gross nitrogen_oxides_per_gross_heat;
+    /// Nitrogen oxides, counted as NO2, per net heat input, by element balance; NaN means: not measured.
+    kilogram_per_joule_net nitrogen_oxides_per_net_heat;
+};
+
+/// Emissions of carbon monoxide and nitrogen oxides; see fw_flue_emissions for settings, accuracy, cautions and sources.
+/// Carbon monoxide and nitrogen oxides air-free, at reference oxygen, per cubic metre and per
+/// kilowatt-hour on both bases, by element balance and by the short formulae of rules.
+inline flue_emissions_output flue_emissions(const context &settings, const flue_emissions_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_flue_emissions_output, flue_emissions_output, fw_flue_emissions_input>(
+        input, [&](const fw_flue_emissions_input *given, fw_flue_emissions_output *made) { return fw_flue_emissions(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<flue_emissions_output> flue_emissions(const context &settings, const std::vector<flue_emissions_input> &inputs)
+{
+    rows<flue_emissions_output> made{std::vector<flue_emissions_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_flue_emissions_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flue_emissions_input *>(inputs.data()),
+        sizeof(flue_emissions_input), reinterpret_cast<fw_flue_emissions_output *>(made.outputs.data()), sizeof(flue_emissions_output), made.status.data()));
+    return made;
+}
+
+struct mass_concentration_input {
+    /// Share of volume; allowed 0 to 1 (0 ppm to 1000000 ppm).
+    ratio fraction;
+    /// Temperature to which the cubic metre refers; without it the mass is up to 7 % wrong; allowed 223.15
+    /// to 333.15 (-50 °C to 60 °C).
+    kelvin temperature;
+    /// Absolute pressure to which the cubic metre refers; allowed 60000 to 110000 (600 mbar to 1100 mbar);
+    /// default 101325 (1013.25 mbar).
+    pascal_absolute pressure{101325.0};
+};
+
+struct mass_concentration_output {
+    /// Mass of the gas per cubic metre.
+    kilogram_per_cubic_metre mass_concentration;
+};
+
+/// Mass concentration from volume fraction; see fw_mass_concentration for settings, accuracy, cautions and sources.
+/// Milligrams per cubic metre from parts per million, at a stated temperature and pressure.
+inline mass_concentration_output mass_concentration(const context &settings, const mass_concentration_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_mass_concentration_output, mass_concentration_output, fw_mass_concentration_input>(
+        input, [&](const fw_mass_concentration_input *given, fw_mass_concentration_output *made) { return fw_mass_concentration(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<mass_concentration_output> mass_concentration(const context &settings, const std::vector<mass_concentration_input> &inputs)
+{
+    rows<mass_concentration_output> made{std::vector<mass_concentration_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_mass_concentration_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_mass_concentration_input *>(inputs.data()),
+        sizeof(mass_concentration_input), reinterpret_cast<fw_mass_concentration_output *>(made.outputs.data()), sizeof(mass_concentration_output), made.status.data()));
+    return made;
+}
+
+struct siegert_constants_input {
+    /// Least oxygen; allowed 0 to 0.15 (0 % to 15 %); default 0.01 (1 %).
+    ratio_dry least_oxygen{0.01};
+    /// Most oxygen; allowed 0.001 to 0.18 (0.1 % to 18 %); default 0.09 (9 %).
+    ratio_dry most_oxygen{0.09};
+    /// Lowest flue temperature; allowed 334.15 to 673.15 (61 °C to 400 °C); default 353.15 (80 °C).
+    kelvin lowest_flue_temperature{353.15};
+    /// Highest flue temperature; allowed 335.15 to 873.15 (62 °C to 600 °C); default 573.15 (300 °C).
+    kelvin highest_flue_temperature{573.15};
+    /// Air temperature; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 293.15 (20 °C).
+    kelvin air_temperature{293.15};
+};
+
+struct siegert_constants_output {
+    /// Constant A2 of the oxygen form.
+    ratio a2;
+    /// Constant B.
+    ratio b;
+    /// Constant A1 of the carbon dioxide form.
+    ratio a1;
+    /// Largest difference of the formula from the energy balance over the field.
+    ratio_net largest_deviation;
+};
+
+/// Siegert constants of a fuel; see fw_siegert_constants for settings, accuracy, cautions and sources.
+/// Constants of Siegert's formula by least squares against the exact flue loss over a field of oxygen
+/// and flue temperature; for fuels that no rule lists, such as hydrogen blends.
+inline siegert_constants_output siegert_constants(const context &settings, const siegert_constants_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_siegert_constants_output, siegert_constants_output, fw_siegert_constants_input>(
+        input, [&](const fw_siegert_constants_input *given, fw_siegert_constants_output *made) { return fw_siegert_constants(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<siegert_constants_output> siegert_constants(const context &settings, const std::vector<siegert_constants_input> &inputs)
+{
+    rows<siegert_constants_output> made{std::vector<siegert_constants_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_siegert_constants_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_siegert_constants_input *>(inputs.data()),
+        sizeof(siegert_constants_input), reinterpret_cast<fw_siegert_constants_output *>(made.outputs.data()), sizeof(siegert_constants_output), made.status.data()));
+    return made;
+}
+
+struct siegert_flue_loss_input {
+    /// Oxygen in dry flue gas; allowed 0 to 0.2 (0 % to 20 %); usually 0.02 to 0.12 (2 % to 12 %); NaN
+    /// means: not measured.
+    ratio_dry oxygen_dry;
+    /// Carbon dioxide in dry flue gas, for the carbon dioxide form; allowed 0.005 to 0.25 (0.5 % to 25 %);
+    /// usually 0.04 to 0.15 (4 % to 15 %); NaN means: not measured.
+    ratio_dry carbon_dioxide_dry;
+    /// Largest carbon dioxide of the fuel, for the carbon dioxide form; allowed 0.01 to 0.25 (1 % to 25 %);
+    /// NaN means: not given.
+    ratio_dry carbon_dioxide_maximum;
+    /// Temperature of the flue gas; allowed 253.15 to 873.15 (-20 °C to 600 °C); usually 333.15 to 573.15
+    /// (60 °C to 300 °C).
+    kelvin flue_temperature;
+    /// Temperature of the combustion air; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 263.15 to
+    /// 313.15 (-10 °C to 40 °C).
+    kelvin air_temperature;
+};
+
+struct siegert_flue_loss_output {
+    /// Flue loss from oxygen, share of the net heat input; NaN means: oxygen not measured.
+    ratio_net flue_loss_net;
+    /// Net heat input less that flue loss; NaN means: oxygen not measured.
+    ratio_net efficiency_net;
+    /// Flue loss from carbon dioxide, share of the net heat input; NaN means: carbon dioxide or its largest
+    /// value not given.
+    ratio_net flue_loss_net_from_carbon_dioxide;
+};
+
+/// Flue loss by Siegert's formula; see fw_siegert_flue_loss for settings, accuracy, cautions and sources.
+/// Flue loss on the net basis by the short formula that German and Belgian rules prescribe, with their
+/// constants or the caller's; for the loss itself use flue_analysis.
+inline siegert_flue_loss_output siegert_flue_loss(const context &settings, const siegert_flue_loss_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_siegert_flue_loss_output, siegert_flue_loss_output, fw_siegert_flue_loss_input>(
+        input, [&](const fw_siegert_flue_loss_input *given, fw_siegert_flue_loss_output *made) { return fw_siegert_flue_loss(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<siegert_flue_loss_output> siegert_flue_loss(const context &settings, const std::vector<siegert_flue_loss_input> &inputs)
+{
+    rows<siegert_flue_loss_output> made{std::vector<siegert_flue_loss_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_siegert_flue_loss_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_siegert_flue_loss_input *>(inputs.data()),
+        sizeof(siegert_flue_loss_input), reinterpret_cast<fw_siegert_flue_loss_output *>(made.outputs.data()), sizeof(siegert_flue_loss_output), made.status.data()));
+    return made;
+}
+
+struct volume_fraction_input {
+    /// Mass of the gas per cubic metre; allowed 0 to 3 (0 mg/m³ to 3000000 mg/m³).
+    kilogram_per_cubic_metre mass_concentration;
+    /// Temperature to which the cubic metre refers; allowed 223.15 to 333.15 (-50 °C to 60 °C).
+    kelvin temperature;
+    /// Absolute pressure to which the cubic metre refers; allowed 60000 to 110000 (600 mbar to 1100 mbar);
+    /// default 101325 (1013.25 mbar).
+    pascal_absolute pressure{101325.0};
+};
+
+struct volume_fraction_output {
+    /// Share of volume.
+    ratio fraction;
+};
+
+/// Volume fraction from mass concentration; see fw_volume_fraction for settings, accuracy, cautions and sources.
+/// Parts per million from milligrams per cubic metre, at a stated temperature and pressure.
+inline volume_fraction_output volume_fraction(const context &settings, const volume_fraction_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_volume_fraction_output, volume_fraction_output, fw_volume_fraction_input>(
+        input, [&](const fw_volume_fraction_input *given, fw_volume_fraction_output *made) { return fw_volume_fraction(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<volume_fraction_output> volume_fraction(const context &settings, const std::vector<volume_fraction_input> &inputs)
+{
+    rows<volume_fraction_output> made{std::vector<volume_fraction_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_volume_fraction_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_volume_fraction_input *>(inputs.data()),
+        sizeof(volume_fraction_input), reinterpret_cast<fw_volume_fraction_output *>(made.outputs.data()), sizeof(volume_fraction_output), made.status.data()));
+    return made;
+}
 
 struct fuel_properties_input {
     /// Temperature at which the fuel is taken to burn; allowed 273.15 to 298.15 (0 °C to 25 °C); default
@@ -592,8 +1296,8 @@ struct gas_rate_input {
     /// means: not stated.
     metre altitude;
     /// Compression factor of the gas at reference conditions over that in the meter; allowed 0.9 to 1.1;
-    /// usually 0.99 to 1.01; default 1.
-    ratio compression_ratio{1.0};
+    /// usually 0.99 to 1.01; NaN means: that of the fuel if it is named, else 1.
+    ratio compression_ratio;
     /// Gross calorific value at the reference conditions; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³);
     /// usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³); NaN means: not stated.
     joule_per_cubic_metre_gross gross_calorific_value;
@@ -970,6 +1674,528 @@ inline rows<liquid_water_output> liquid_water(const std::vector<liquid_water_inp
     return made;
 }
 
+struct dry_air_input {
+    /// Temperature of the air; allowed 223.15 to 473.15 (-50 °C to 200 °C); usually 253.15 to 383.15 (-20
+    /// °C to 110 °C).
+    kelvin temperature;
+    /// Absolute pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to
+    /// 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute pressure{101325.0};
+};
+
+struct dry_air_output {
+    /// Density.
+    kilogram_per_cubic_metre density;
+    /// Specific heat capacity at constant pressure.
+    joule_per_kilogram_kelvin specific_heat_capacity;
+    /// Dynamic viscosity.
+    pascal_second dynamic_viscosity;
+    /// Kinematic viscosity.
+    square_metre_per_second kinematic_viscosity;
+    /// Thermal conductivity.
+    watt_per_metre_kelvin thermal_conductivity;
+    /// Prandtl number.
+    ratio prandtl_number;
+};
+
+/// Properties of dry air; see fw_dry_air for settings, accuracy, cautions and sources.
+/// Density, heat capacity, viscosity, conductivity and Prandtl number of dry air.
+inline dry_air_output dry_air(const dry_air_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_dry_air_output, dry_air_output, fw_dry_air_input>(
+        input, [&](const fw_dry_air_input *given, fw_dry_air_output *made) { return fw_dry_air(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<dry_air_output> dry_air(const std::vector<dry_air_input> &inputs)
+{
+    rows<dry_air_output> made{std::vector<dry_air_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_dry_air_batch(inputs.size(), reinterpret_cast<const fw_dry_air_input *>(inputs.data()),
+        sizeof(dry_air_input), reinterpret_cast<fw_dry_air_output *>(made.outputs.data()), sizeof(dry_air_output), made.status.data()));
+    return made;
+}
+
+struct humid_air_input {
+    /// Temperature of the air; allowed 273.15 to 323.15 (0 °C to 50 °C); usually 278.15 to 313.15 (5 °C to
+    /// 40 °C).
+    kelvin temperature;
+    /// Relative humidity: vapour pressure over that of saturated air; allowed 0 to 1 (0 % to 100 %);
+    /// usually 0.1 to 1 (10 % to 100 %).
+    ratio relative_humidity;
+    /// Absolute pressure of the air; allowed 60000 to 110000 (600 mbar to 1100 mbar); usually 80000 to
+    /// 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute pressure{101325.0};
+};
+
+struct humid_air_output {
+    /// Density.
+    kilogram_per_cubic_metre density;
+    /// Mass of vapour per mass of dry air.
+    ratio humidity_ratio;
+    /// Mole fraction of vapour in the humid air.
+    ratio vapour_mole_fraction;
+    /// Pressure of the vapour: mole fraction times pressure.
+    pascal_absolute vapour_pressure;
+    /// Temperature at which dew or, below 0 °C, frost begins to form; NaN means: below -40 °C.
+    kelvin dew_point;
+};
+
+/// Properties of humid air; see fw_humid_air for settings, accuracy, cautions and sources.
+/// Density, humidity ratio, vapour pressure and dew point of the air in a room or outdoors.
+inline humid_air_output humid_air(const humid_air_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_humid_air_output, humid_air_output, fw_humid_air_input>(
+        input, [&](const fw_humid_air_input *given, fw_humid_air_output *made) { return fw_humid_air(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<humid_air_output> humid_air(const std::vector<humid_air_input> &inputs)
+{
+    rows<humid_air_output> made{std::vector<humid_air_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_humid_air_batch(inputs.size(), reinterpret_cast<const fw_humid_air_input *>(inputs.data()),
+        sizeof(humid_air_input), reinterpret_cast<fw_humid_air_output *>(made.outputs.data()), sizeof(humid_air_output), made.status.data()));
+    return made;
+}
+
+struct friction_factor_input {
+    /// Reynolds number: velocity times bore over kinematic viscosity; allowed 0.001 to 1e9; usually 10 to
+    /// 1e7.
+    ratio reynolds_number;
+    /// Roughness of the wall over the bore; allowed 0 to 0.2; usually 0 to 0.05; default 0.
+    ratio relative_roughness{0.0};
+};
+
+struct friction_factor_output {
+    /// Darcy friction factor; in the transition a straight line between its ends, for want of better.
+    ratio friction_factor;
+    /// Least factor that may be: below `friction_factor` in the transition only.
+    ratio least_friction_factor;
+    /// Greatest factor that may be: above `friction_factor` in the transition only.
+    ratio greatest_friction_factor;
+    /// Factor if the flow were laminar, 64/Re.
+    ratio laminar_friction_factor;
+    /// Factor if the flow were turbulent, by the named equation; NaN means: none so far below the turbulent
+    /// range.
+    ratio turbulent_friction_factor;
+};
+
+/// Friction factor of a pipe; see fw_friction_factor for settings, accuracy, cautions and sources.
+/// Darcy's friction factor from Reynolds number and relative roughness: laminar below 2300, turbulent
+/// from 4000, and a band between.
+inline friction_factor_output friction_factor(const context &settings, const friction_factor_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_friction_factor_output, friction_factor_output, fw_friction_factor_input>(
+        input, [&](const fw_friction_factor_input *given, fw_friction_factor_output *made) { return fw_friction_factor(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<friction_factor_output> friction_factor(const context &settings, const std::vector<friction_factor_input> &inputs)
+{
+    rows<friction_factor_output> made{std::vector<friction_factor_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_friction_factor_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_friction_factor_input *>(inputs.data()),
+        sizeof(friction_factor_input), reinterpret_cast<fw_friction_factor_output *>(made.outputs.data()), sizeof(friction_factor_output), made.status.data()));
+    return made;
+}
+
+struct pipe_heat_loss_input {
+    /// Temperature of the water; of the pipe where its wall is 0 thick and nothing flows; allowed 273.15 to
+    /// 623.15 (0 °C to 350 °C); usually 278.15 to 368.15 (5 °C to 95 °C).
+    kelvin water_temperature;
+    /// Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
+    metre length{1.0};
+    /// Flow of the water, at its own temperature; allowed 2.777778e-10 to 0.2777778 (0.001 L/h to 1000000
+    /// L/h); usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h); NaN means: standing, or the film
+    /// inside left out.
+    cubic_metre_per_second water_flow;
+    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    /// mm to 170 mm); NaN means: as the named tube.
+    metre outside_diameter;
+    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    /// mm); NaN means: as the named tube.
+    metre wall_thickness;
+    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    watt_per_metre_kelvin wall_conductivity;
+    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    /// (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
+    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    ratio emissivity;
+    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    /// 308.15 (-15 °C to 35 °C).
+    kelvin air_temperature;
+    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    kelvin radiant_temperature;
+    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    metre_per_second wind_speed;
+    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute air_pressure{101325.0};
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    pascal_absolute water_pressure{200000.0};
+};
+
+struct pipe_heat_loss_output {
+    /// Heat lost per metre of run.
+    watt_per_metre heat_loss_per_length;
+    /// Heat lost by the whole run.
+    watt heat_loss;
+    /// Temperature of the outermost surface.
+    kelvin surface_temperature;
+    /// Part of the loss that leaves by convection, per metre.
+    watt_per_metre convection_per_length;
+    /// Part of the loss that leaves by radiation, per metre.
+    watt_per_metre radiation_per_length;
+    /// Resistance of the film inside; 0 where it is left out.
+    metre_kelvin_per_watt inside_resistance;
+    /// Resistance of the pipe's wall.
+    metre_kelvin_per_watt wall_resistance;
+    /// Resistance of all insulation.
+    metre_kelvin_per_watt insulation_resistance;
+    /// Resistance from the outermost surface to the air, radiation included; NaN means: nothing flows.
+    metre_kelvin_per_watt outside_resistance;
+    /// Thermal conductivity of the insulation as used; NaN means: bare.
+    watt_per_metre_kelvin insulation_conductivity_used;
+    /// Outermost diameter.
+    metre surface_diameter;
+    /// Coefficient of convection outside.
+    watt_per_square_metre_kelvin convection_coefficient;
+    /// Coefficient of radiation outside.
+    watt_per_square_metre_kelvin radiation_coefficient;
+    /// Nusselt number outside: on the diameter; on the length for a vertical run.
+    ratio nusselt_number;
+    /// Rayleigh number outside, on the same length; Reynolds times Prandtl number in the wind.
+    ratio rayleigh_number;
+    /// Mass flow of the water; NaN means: no flow given.
+    kilogram_per_second mass_flow;
+    /// Reynolds number of the water; NaN means: no flow given.
+    ratio reynolds_number;
+    /// Coefficient of the film inside, on the bore; NaN means: no flow given.
+    watt_per_square_metre_kelvin inside_coefficient;
+    /// Expected relative accuracy of the coefficient of convection outside.
+    ratio convection_scatter;
+};
+
+/// Heat loss of a pipe run; see fw_pipe_heat_loss for settings, accuracy, cautions and sources.
+/// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
+/// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
+/// the surface temperature solved.
+inline pipe_heat_loss_output pipe_heat_loss(const context &settings, const pipe_heat_loss_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_pipe_heat_loss_output, pipe_heat_loss_output, fw_pipe_heat_loss_input>(
+        input, [&](const fw_pipe_heat_loss_input *given, fw_pipe_heat_loss_output *made) { return fw_pipe_heat_loss(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<pipe_heat_loss_output> pipe_heat_loss(const context &settings, const std::vector<pipe_heat_loss_input> &inputs)
+{
+    rows<pipe_heat_loss_output> made{std::vector<pipe_heat_loss_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_pipe_heat_loss_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pipe_heat_loss_input *>(inputs.data()),
+        sizeof(pipe_heat_loss_input), reinterpret_cast<fw_pipe_heat_loss_output *>(made.outputs.data()), sizeof(pipe_heat_loss_output), made.status.data()));
+    return made;
+}
+
+struct pipe_temperature_drop_input {
+    /// Temperature of the water where it enters; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 278.15
+    /// to 368.15 (5 °C to 95 °C).
+    kelvin inlet_temperature;
+    /// Flow of the water where it enters; allowed 2.777778e-9 to 0.2777778 (0.01 L/h to 1000000 L/h);
+    /// usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h).
+    cubic_metre_per_second water_flow;
+    /// Length of the run; allowed 0 to 100000; usually 0.1 to 200.
+    metre length;
+    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    /// mm to 170 mm); NaN means: as the named tube.
+    metre outside_diameter;
+    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    /// mm); NaN means: as the named tube.
+    metre wall_thickness;
+    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    watt_per_metre_kelvin wall_conductivity;
+    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    /// (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
+    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    ratio emissivity;
+    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    /// 308.15 (-15 °C to 35 °C).
+    kelvin air_temperature;
+    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    kelvin radiant_temperature;
+    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    metre_per_second wind_speed;
+    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute air_pressure{101325.0};
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    pascal_absolute water_pressure{200000.0};
+};
+
+struct pipe_temperature_drop_output {
+    /// Temperature of the water where it leaves.
+    kelvin outlet_temperature;
+    /// By how much the water cooled; negative where the run takes up heat.
+    kelvin_difference temperature_drop;
+    /// Heat lost by the whole run.
+    watt heat_loss;
+    /// Mass flow.
+    kilogram_per_second mass_flow;
+    /// Heat lost per metre where the water enters.
+    watt_per_metre heat_loss_at_inlet;
+    /// Heat lost per metre where it leaves.
+    watt_per_metre heat_loss_at_outlet;
+    /// Reynolds number where the water enters.
+    ratio reynolds_number_at_inlet;
+    /// Reynolds number where it leaves.
+    ratio reynolds_number_at_outlet;
+    /// Outlet temperature if the loss per kelvin stayed what it is at the inlet: the usual exponential, for
+    /// comparison.
+    kelvin outlet_temperature_by_exponential;
+};
+
+/// Temperature drop along a pipe run; see fw_pipe_temperature_drop for settings, accuracy, cautions and sources.
+/// Temperature of the water where it leaves a run at a given flow, and the heat the run loses, with the
+/// loss following the water's temperature along the way.
+inline pipe_temperature_drop_output pipe_temperature_drop(const context &settings, const pipe_temperature_drop_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_pipe_temperature_drop_output, pipe_temperature_drop_output, fw_pipe_temperature_drop_input>(
+        input, [&](const fw_pipe_temperature_drop_input *given, fw_pipe_temperature_drop_output *made) { return fw_pipe_temperature_drop(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<pipe_temperature_drop_output> pipe_temperature_drop(const context &settings, const std::vector<pipe_temperature_drop_input> &inputs)
+{
+    rows<pipe_temperature_drop_output> made{std::vector<pipe_temperature_drop_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_pipe_temperature_drop_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pipe_temperature_drop_input *>(inputs.data()),
+        sizeof(pipe_temperature_drop_input), reinterpret_cast<fw_pipe_temperature_drop_output *>(made.outputs.data()), sizeof(pipe_temperature_drop_output), made.status.data()));
+    return made;
+}
+
+struct pipe_cool_down_input {
+    /// Temperature of water and pipe at the start; allowed 273.15 to 473.15 (0 °C to 200 °C); usually
+    /// 293.15 to 368.15 (20 °C to 95 °C).
+    kelvin start_temperature;
+    /// Temperature the water is to come to; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 283.15 to
+    /// 363.15 (10 °C to 90 °C).
+    kelvin target_temperature;
+    /// Time after which the temperature is asked; allowed 0 to 6000000 (0 min to 100000 min); NaN means:
+    /// not asked.
+    second elapsed_time;
+    /// Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
+    metre length{1.0};
+    /// Density of the pipe's wall; allowed 500 to 20000; NaN means: as the named tube.
+    kilogram_per_cubic_metre wall_density;
+    /// Specific heat capacity of the pipe's wall; allowed 100 to 5000; NaN means: as the named tube.
+    joule_per_kilogram_kelvin wall_heat_capacity;
+    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    /// mm to 170 mm); NaN means: as the named tube.
+    metre outside_diameter;
+    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    /// mm); NaN means: as the named tube.
+    metre wall_thickness;
+    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    watt_per_metre_kelvin wall_conductivity;
+    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    /// (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
+    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    ratio emissivity;
+    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    /// 308.15 (-15 °C to 35 °C).
+    kelvin air_temperature;
+    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    kelvin radiant_temperature;
+    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    metre_per_second wind_speed;
+    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute air_pressure{101325.0};
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    pascal_absolute water_pressure{200000.0};
+};
+
+struct pipe_cool_down_output {
+    /// Time until the target temperature; NaN means: never reached.
+    second time_to_target;
+    /// Temperature after the time asked; NaN means: not asked.
+    kelvin temperature_after;
+    /// Heat capacity of the water per metre.
+    joule_per_metre_kelvin water_capacity;
+    /// Heat capacity of the pipe's wall per metre.
+    joule_per_metre_kelvin wall_capacity;
+    /// Heat lost per metre at the start.
+    watt_per_metre heat_loss_at_start;
+    /// Time in which the excess over the room would fall to 1/e if the loss per kelvin stayed what it is at
+    /// the start; NaN means: nothing to lose.
+    second time_constant;
+    /// Time until the target by that constant: the usual exponential, for comparison; NaN means: never
+    /// reached.
+    second time_to_target_by_exponential;
+    /// Heat that water and pipe of the whole run hold above the temperature at which they come to rest.
+    joule heat_held;
+};
+
+/// Cool-down of standing water in a pipe run; see fw_pipe_cool_down for settings, accuracy, cautions and sources.
+/// Time in which the standing water of a run cools to a temperature, its temperature after a time, and
+/// the heat the run holds. The loss follows the temperature; water and wall are taken as one mass.
+inline pipe_cool_down_output pipe_cool_down(const context &settings, const pipe_cool_down_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_pipe_cool_down_output, pipe_cool_down_output, fw_pipe_cool_down_input>(
+        input, [&](const fw_pipe_cool_down_input *given, fw_pipe_cool_down_output *made) { return fw_pipe_cool_down(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<pipe_cool_down_output> pipe_cool_down(const context &settings, const std::vector<pipe_cool_down_input> &inputs)
+{
+    rows<pipe_cool_down_output> made{std::vector<pipe_cool_down_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_pipe_cool_down_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pipe_cool_down_input *>(inputs.data()),
+        sizeof(pipe_cool_down_input), reinterpret_cast<fw_pipe_cool_down_output *>(made.outputs.data()), sizeof(pipe_cool_down_output), made.status.data()));
+    return made;
+}
+
+struct critical_radius_input {
+    /// Outside diameter of the bare pipe; allowed 0.0001 to 0.7 (0.1 mm to 700 mm); usually 0.006 to 0.17
+    /// (6 mm to 170 mm).
+    metre outside_diameter;
+    /// Thickness of the insulation; allowed 0 to 0.5 (0 mm to 500 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1.
+    watt_per_metre_kelvin insulation_conductivity;
+    /// Coefficient outside, convection and radiation together; allowed 0.1 to 1000; usually 4 to 50;
+    /// default 10.
+    watt_per_square_metre_kelvin outside_coefficient{10.0};
+};
+
+struct critical_radius_output {
+    /// Outer radius of the insulation at which the loss is greatest.
+    metre critical_radius;
+    /// Loss per metre of run and kelvin between pipe and air, with this insulation.
+    watt_per_metre_kelvin loss_per_kelvin;
+    /// The same of the bare pipe.
+    watt_per_metre_kelvin bare_loss_per_kelvin;
+    /// This loss over the bare pipe's.
+    ratio loss_ratio;
+    /// The greatest loss per kelvin that any thickness of this insulation gives.
+    watt_per_metre_kelvin greatest_loss_per_kelvin;
+};
+
+/// Critical radius of insulation; see fw_critical_radius for settings, accuracy, cautions and sources.
+/// The outer radius up to which insulation around a thin pipe raises the loss instead of lowering it,
+/// and the loss per kelvin at a thickness, with a fixed coefficient outside.
+inline critical_radius_output critical_radius(const critical_radius_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_critical_radius_output, critical_radius_output, fw_critical_radius_input>(
+        input, [&](const fw_critical_radius_input *given, fw_critical_radius_output *made) { return fw_critical_radius(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<critical_radius_output> critical_radius(const std::vector<critical_radius_input> &inputs)
+{
+    rows<critical_radius_output> made{std::vector<critical_radius_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_critical_radius_batch(inputs.size(), reinterpret_cast<const fw_critical_radius_input *>(inputs.data()),
+        sizeof(critical_radius_input), reinterpret_cast<fw_critical_radius_output *>(made.outputs.data()), sizeof(critical_radius_output), made.status.data()));
+    return made;
+}
+
+struct antifreeze_mixture_input {
+    /// Share of glycol by mass; allowed 0 to 0.6 (0 % to 60 %); usually 0.1 to 0.55 (10 % to 55 %).
+    ratio glycol_mass_fraction;
+    /// Temperature; allowed 213.15 to 373.15 (-60 °C to 100 °C); usually 253.15 to 363.15 (-20 °C to 90
+    /// °C).
+    kelvin temperature;
+};
+
+struct antifreeze_mixture_output {
+    /// Density.
+    kilogram_per_cubic_metre density;
+    /// Specific heat capacity.
+    joule_per_kilogram_kelvin specific_heat_capacity;
+    /// Dynamic viscosity.
+    pascal_second dynamic_viscosity;
+    /// Thermal conductivity.
+    watt_per_metre_kelvin thermal_conductivity;
+    /// Volumetric expansion coefficient.
+    per_kelvin expansion_coefficient;
+    /// Prandtl number.
+    ratio prandtl_number;
+    /// Temperature at which ice begins to form.
+    kelvin freezing_temperature;
+    /// Share of glycol by volume, as poured together at 20 °C.
+    ratio glycol_volume_fraction;
+};
+
+/// Properties of a glycol mixture; see fw_antifreeze_mixture for settings, accuracy, cautions and sources.
+/// Density, heat capacity, viscosity, conductivity, expansion and freezing point of water with
+/// propylene or ethylene glycol.
+inline antifreeze_mixture_output antifreeze_mixture(const context &settings, const antifreeze_mixture_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_antifreeze_mixture_output, antifreeze_mixture_output, fw_antifreeze_mixture_input>(
+        input, [&](const fw_antifreeze_mixture_input *given, fw_antifreeze_mixture_output *made) { return fw_antifreeze_mixture(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<antifreeze_mixture_output> antifreeze_mixture(const context &settings, const std::vector<antifreeze_mixture_input> &inputs)
+{
+    rows<antifreeze_mixture_output> made{std::vector<antifreeze_mixture_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_antifreeze_mixture_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_antifreeze_mixture_input *>(inputs.data()),
+        sizeof(antifreeze_mixture_input), reinterpret_cast<fw_antifreeze_mixture_output *>(made.outputs.data()), sizeof(antifreeze_mixture_output), made.status.data()));
+    return made;
+}
+
+struct boiling_point_input {
+    /// Pressure of the water over that of the air; allowed -90000 to 1e7 (-0.9 bar to 100 bar); usually 0
+    /// to 1000000 (0 bar to 10 bar); default 0 (0 bar).
+    pascal_gauge water_pressure{0.0};
+    /// Pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 70000 to 105000 (700
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometer{101325.0};
+    /// Temperature of the water, where the margin to boiling is wanted; allowed 273.15 to 623.15 (0 °C to
+    /// 350 °C); NaN means: not asked.
+    kelvin water_temperature;
+};
+
+struct boiling_point_output {
+    /// Absolute pressure.
+    pascal_absolute absolute_pressure;
+    /// Boiling point.
+    kelvin boiling_point;
+    /// Margin from the water's temperature up to boiling; negative where it boils; NaN means: no water
+    /// temperature given.
+    kelvin_difference margin;
+};
+
+/// Boiling point of water under pressure; see fw_boiling_point for settings, accuracy, cautions and sources.
+/// The temperature at which water boils at a gauge pressure and barometer, and how far from it the
+/// water is.
+inline boiling_point_output boiling_point(const boiling_point_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_boiling_point_output, boiling_point_output, fw_boiling_point_input>(
+        input, [&](const fw_boiling_point_input *given, fw_boiling_point_output *made) { return fw_boiling_point(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<boiling_point_output> boiling_point(const std::vector<boiling_point_input> &inputs)
+{
+    rows<boiling_point_output> made{std::vector<boiling_point_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_boiling_point_batch(inputs.size(), reinterpret_cast<const fw_boiling_point_input *>(inputs.data()),
+        sizeof(boiling_point_input), reinterpret_cast<fw_boiling_point_output *>(made.outputs.data()), sizeof(boiling_point_output), made.status.data()));
+    return made;
+}
+
 struct cool_down_input {
     /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
     kilogram metal_mass;
@@ -1032,6 +2258,10 @@ struct cool_down_input {
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     kelvin block_temperature;
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    kelvin metal_temperature;
     /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
     /// means: as the block.
     kelvin circuit_temperature;
@@ -1084,6 +2314,628 @@ inline rows<cool_down_output> cool_down(const context &settings, const std::vect
     rows<cool_down_output> made{std::vector<cool_down_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_cool_down_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_cool_down_input *>(inputs.data()),
         sizeof(cool_down_input), reinterpret_cast<fw_cool_down_output *>(made.outputs.data()), sizeof(cool_down_output), made.status.data()));
+    return made;
+}
+
+struct pump_overrun_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    kilogram metal_mass;
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    joule_per_kilogram_kelvin metal_specific_heat_capacity{500.0};
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    cubic_metre water_content;
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    kilogram_per_cubic_metre water_density{980.0};
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    joule_per_kilogram_kelvin water_specific_heat_capacity{4185.0};
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    watt_per_kelvin film_conductance;
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    watt_per_kelvin casing_loss;
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    watt standing_heat{0.0};
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    kilogram_per_second pump_flow;
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pascal pump_shut_off_pressure;
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pascal pressure_drop;
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre flow_length;
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre return_length;
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    joule_per_metre_kelvin pipe_heat_capacity;
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    watt_per_metre_kelvin_of_length pipe_loss;
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    watt emitter_output{0.0};
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    ratio emitter_exponent{1.3};
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    joule_per_kelvin emitter_heat_capacity;
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    kelvin room_temperature{293.15};
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    joule_per_kelvin room_heat_capacity;
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    watt_per_kelvin room_loss{0.0};
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    kelvin outside_temperature{278.15};
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    kelvin block_temperature;
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    kelvin metal_temperature;
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    kelvin circuit_temperature;
+    /// Temperature to which the overrun thermostat must fall for the pump to stop; allowed 273.15 to 393.15
+    /// (0 °C to 120 °C); usually 303.15 to 363.15 (30 °C to 90 °C).
+    kelvin overrun_temperature;
+    /// Differential of the overrun thermostat: so far it must rise again for the pump to start anew;
+    /// allowed 0.1 to 60; usually 2 to 15; default 6.
+    kelvin_difference overrun_differential{6.0};
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    second sensor_time_constant{0.0};
+};
+
+struct pump_overrun_output {
+    /// Time until the pump stops for the first time; NaN means: never.
+    second stop_time;
+    /// Temperature of the water in the block at that moment; NaN means: never.
+    kelvin block_temperature_at_stop;
+    /// Temperature of the returning water just before; NaN means: never, or no flow.
+    kelvin return_temperature_at_stop;
+    /// Heat the overrun has carried out of block, pipes and emitters; NaN means: never.
+    joule heat_rejected;
+    /// Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    joule heat_left;
+    /// Highest temperature of the block's water after the pump has stopped for the first time, with the
+    /// pump then left off; NaN means: never.
+    kelvin peak_after_stop;
+    /// How often the residual heat starts the pump again.
+    ratio restart_count;
+    /// Time until the pump has stopped for good; NaN means: never.
+    second final_stop_time;
+    /// Temperature of the thermostat's place after an endless time with the pump running; NaN means: none:
+    /// heat is put in and none is lost.
+    kelvin steady_temperature;
+    /// Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never.
+    ratio imbalance;
+    /// Time until the pump stops for the first time with the circuits in their second state; NaN means: no
+    /// circuit changes over, or never.
+    second stop_time_after;
+};
+
+/// Pump overrun; see fw_pump_overrun for settings, accuracy, cautions and sources.
+/// When the overrun thermostat stops the pump after the burner has stopped, or that it never does and
+/// at what temperature the plant comes to rest; whether residual heat starts it again; what another
+/// state of the circuits does to that.
+inline pump_overrun_output pump_overrun(const context &settings, const pump_overrun_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_pump_overrun_output, pump_overrun_output, fw_pump_overrun_input>(
+        input, [&](const fw_pump_overrun_input *given, fw_pump_overrun_output *made) { return fw_pump_overrun(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<pump_overrun_output> pump_overrun(const context &settings, const std::vector<pump_overrun_input> &inputs)
+{
+    rows<pump_overrun_output> made{std::vector<pump_overrun_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_pump_overrun_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pump_overrun_input *>(inputs.data()),
+        sizeof(pump_overrun_input), reinterpret_cast<fw_pump_overrun_output *>(made.outputs.data()), sizeof(pump_overrun_output), made.status.data()));
+    return made;
+}
+
+struct overshoot_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    kilogram metal_mass;
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    joule_per_kilogram_kelvin metal_specific_heat_capacity{500.0};
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    cubic_metre water_content;
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    kilogram_per_cubic_metre water_density{980.0};
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    joule_per_kilogram_kelvin water_specific_heat_capacity{4185.0};
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    watt_per_kelvin film_conductance;
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    watt_per_kelvin casing_loss;
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    watt standing_heat{0.0};
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    kilogram_per_second pump_flow;
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pascal pump_shut_off_pressure;
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pascal pressure_drop;
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre flow_length;
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre return_length;
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    joule_per_metre_kelvin pipe_heat_capacity;
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    watt_per_metre_kelvin_of_length pipe_loss;
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    watt emitter_output{0.0};
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    ratio emitter_exponent{1.3};
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    joule_per_kelvin emitter_heat_capacity;
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    kelvin room_temperature{293.15};
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    joule_per_kelvin room_heat_capacity;
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    watt_per_kelvin room_loss{0.0};
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    kelvin outside_temperature{278.15};
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    kelvin block_temperature;
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    kelvin metal_temperature;
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    kelvin circuit_temperature;
+    /// Output of the burner to the block; allowed 10 to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000
+    /// (1 kW to 500 kW).
+    watt burner_output;
+    /// Temperature at which the control thermostat stops the burner; allowed 273.15 to 423.15 (0 °C to 150
+    /// °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    kelvin cut_out_temperature;
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    second sensor_time_constant{0.0};
+    /// Operating value of the limit thermostat; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15
+    /// to 388.15 (80 °C to 115 °C); NaN means: not compared.
+    kelvin limit_temperature;
+};
+
+struct overshoot_output {
+    /// Time until the thermostat stops the burner; NaN means: the burner never stops.
+    second firing_time;
+    /// Temperature of the block's water as the burner stops; NaN means: the burner never stops.
+    kelvin temperature_at_cut_out;
+    /// Heat the metal then holds over the water; NaN means: the burner never stops.
+    joule residual_heat;
+    /// Highest temperature of the block's water if the pump stops with the burner; NaN means: the burner
+    /// never stops.
+    kelvin peak_with_pump_stopped;
+    /// Time of that peak after the burner has stopped; NaN means: the burner never stops.
+    second peak_time_with_pump_stopped;
+    /// Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops.
+    kelvin peak_with_pump_running;
+    /// Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops.
+    kelvin_difference overshoot_with_pump_stopped;
+    /// Overshoot over the cut-out with the pump running on; NaN means: the burner never stops.
+    kelvin_difference overshoot_with_pump_running;
+    /// Limit less the peak with the pump stopped; negative where the limit would lock out; NaN means: no
+    /// limit given, or the burner never stops.
+    kelvin_difference margin_with_pump_stopped;
+    /// Limit less the peak with the pump running on; NaN means: no limit given, or the burner never stops.
+    kelvin_difference margin_with_pump_running;
+    /// Temperature the block's water would reach if the burner burned on; NaN means: none: no loss.
+    kelvin steady_temperature;
+};
+
+/// Overshoot after the burner has stopped; see fw_overshoot for settings, accuracy, cautions and sources.
+/// The highest temperature of the block's water after the control thermostat has stopped the burner,
+/// with the pump stopped and with the pump running on, and the margin to the limit thermostat: why a
+/// pump runs on.
+inline overshoot_output overshoot(const context &settings, const overshoot_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_overshoot_output, overshoot_output, fw_overshoot_input>(
+        input, [&](const fw_overshoot_input *given, fw_overshoot_output *made) { return fw_overshoot(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<overshoot_output> overshoot(const context &settings, const std::vector<overshoot_input> &inputs)
+{
+    rows<overshoot_output> made{std::vector<overshoot_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_overshoot_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_overshoot_input *>(inputs.data()),
+        sizeof(overshoot_input), reinterpret_cast<fw_overshoot_output *>(made.outputs.data()), sizeof(overshoot_output), made.status.data()));
+    return made;
+}
+
+struct warm_up_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    kilogram metal_mass;
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    joule_per_kilogram_kelvin metal_specific_heat_capacity{500.0};
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    cubic_metre water_content;
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    kilogram_per_cubic_metre water_density{980.0};
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    joule_per_kilogram_kelvin water_specific_heat_capacity{4185.0};
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    watt_per_kelvin film_conductance;
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    watt_per_kelvin casing_loss;
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    watt standing_heat{0.0};
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    kilogram_per_second pump_flow;
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pascal pump_shut_off_pressure;
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pascal pressure_drop;
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre flow_length;
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre return_length;
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    joule_per_metre_kelvin pipe_heat_capacity;
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    watt_per_metre_kelvin_of_length pipe_loss;
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    watt emitter_output{0.0};
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    ratio emitter_exponent{1.3};
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    joule_per_kelvin emitter_heat_capacity;
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    kelvin room_temperature{293.15};
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    joule_per_kelvin room_heat_capacity;
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    watt_per_kelvin room_loss{0.0};
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    kelvin outside_temperature{278.15};
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    kelvin block_temperature;
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    kelvin metal_temperature;
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    kelvin circuit_temperature;
+    /// Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    /// to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
+    watt burner_output;
+    /// Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    /// kW); NaN means: one output only.
+    watt low_output;
+    /// How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    /// turn down; allowed 0.1 to 60; default 5.
+    kelvin_difference turn_down_band{5.0};
+    /// Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    /// to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    kelvin cut_out_temperature;
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    second sensor_time_constant{0.0};
+    /// Differential of the control thermostat; allowed 0.1 to 60; usually 2 to 15; default 8.
+    kelvin_difference control_differential{8.0};
+    /// Temperature to be reached at the point watched; allowed 243.15 to 423.15 (-30 °C to 150 °C); usually
+    /// 293.15 to 363.15 (20 °C to 90 °C).
+    kelvin target_temperature;
+};
+
+struct warm_up_output {
+    /// Time until the target is reached; NaN means: never.
+    second time;
+    /// Heat the burner has given to the block by then; NaN means: never.
+    joule heat_put_in;
+    /// Heat that block, pipes and emitters have taken up; NaN means: never.
+    joule heat_stored;
+    /// Heat given off by casing and pipes; NaN means: never.
+    joule heat_lost;
+    /// Heat given off by the emitters; NaN means: never.
+    joule emitter_heat;
+    /// Temperature of the block's water at that moment; NaN means: never.
+    kelvin block_temperature_then;
+    /// How often the burner has stopped on the way.
+    ratio stop_count;
+    /// Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    ratio imbalance;
+};
+
+/// Warm-up of a heat generator and its circuits; see fw_warm_up for settings, accuracy, cautions and sources.
+/// How long a plant takes from its start to a temperature at the block, an emitter or the return, with
+/// a fixed, two-stage or modulating burner, and where the heat has gone by then.
+inline warm_up_output warm_up(const context &settings, const warm_up_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_warm_up_output, warm_up_output, fw_warm_up_input>(
+        input, [&](const fw_warm_up_input *given, fw_warm_up_output *made) { return fw_warm_up(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<warm_up_output> warm_up(const context &settings, const std::vector<warm_up_input> &inputs)
+{
+    rows<warm_up_output> made{std::vector<warm_up_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_warm_up_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_warm_up_input *>(inputs.data()),
+        sizeof(warm_up_input), reinterpret_cast<fw_warm_up_output *>(made.outputs.data()), sizeof(warm_up_output), made.status.data()));
+    return made;
+}
+
+struct circuit_cycling_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    kilogram metal_mass;
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    joule_per_kilogram_kelvin metal_specific_heat_capacity{500.0};
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    cubic_metre water_content;
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    kilogram_per_cubic_metre water_density{980.0};
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    joule_per_kilogram_kelvin water_specific_heat_capacity{4185.0};
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    watt_per_kelvin film_conductance;
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    watt_per_kelvin casing_loss;
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    watt standing_heat{0.0};
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    kilogram_per_second pump_flow;
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pascal pump_shut_off_pressure;
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pascal pressure_drop;
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre flow_length;
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    metre return_length;
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    joule_per_metre_kelvin pipe_heat_capacity;
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    watt_per_metre_kelvin_of_length pipe_loss;
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    watt emitter_output{0.0};
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    ratio emitter_exponent{1.3};
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    joule_per_kelvin emitter_heat_capacity;
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    kelvin room_temperature{293.15};
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    joule_per_kelvin room_heat_capacity;
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    watt_per_kelvin room_loss{0.0};
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    kelvin outside_temperature{278.15};
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    kelvin block_temperature;
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    kelvin metal_temperature;
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    kelvin circuit_temperature;
+    /// Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    /// to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
+    watt burner_output;
+    /// Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    /// kW); NaN means: one output only.
+    watt low_output;
+    /// How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    /// turn down; allowed 0.1 to 60; default 5.
+    kelvin_difference turn_down_band{5.0};
+    /// Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    /// to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    kelvin cut_out_temperature;
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    second sensor_time_constant{0.0};
+    /// Temperature at which it lights the burner again, on falling temperature; allowed 253.15 to 423.15
+    /// (-20 °C to 150 °C); usually 293.15 to 363.15 (20 °C to 90 °C).
+    kelvin cut_in_temperature;
+    /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
+    second anti_cycling_delay{0.0};
+};
+
+struct circuit_cycling_output {
+    /// Time the burner burns in each cycle; NaN means: no repeating cycle.
+    second on_time;
+    /// Time it stands in each cycle; NaN means: no repeating cycle.
+    second off_time;
+    /// Time of a whole cycle; NaN means: no repeating cycle.
+    second period;
+    /// Starts per hour; NaN means: no repeating cycle.
+    per_second start_rate;
+    /// Share of the time the burner burns; NaN means: no repeating cycle.
+    ratio duty;
+    /// Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping; NaN
+    /// means: no repeating cycle.
+    watt mean_output;
+    /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands
+    /// without end; NaN means: the burner cycles.
+    kelvin steady_temperature;
+    /// Cycles until they repeat to one part in 10^9.
+    ratio settling_count;
+};
+
+/// Cycling of a burner on its circuits; see fw_circuit_cycling for settings, accuracy, cautions and sources.
+/// On and off times, starts per hour and duty of a burner on a block with pump, pipes and emitters,
+/// once the cycles repeat; fixed, two-stage or modulating.
+inline circuit_cycling_output circuit_cycling(const context &settings, const circuit_cycling_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_circuit_cycling_output, circuit_cycling_output, fw_circuit_cycling_input>(
+        input, [&](const fw_circuit_cycling_input *given, fw_circuit_cycling_output *made) { return fw_circuit_cycling(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<circuit_cycling_output> circuit_cycling(const context &settings, const std::vector<circuit_cycling_input> &inputs)
+{
+    rows<circuit_cycling_output> made{std::vector<circuit_cycling_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_circuit_cycling_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_circuit_cycling_input *>(inputs.data()),
+        sizeof(circuit_cycling_input), reinterpret_cast<fw_circuit_cycling_output *>(made.outputs.data()), sizeof(circuit_cycling_output), made.status.data()));
+    return made;
+}
+
+struct cool_down_fit_input {
+    /// Heat capacity of all that cooled together; with it the loss is found; allowed 1 to 1e9 (0.001 kJ/K
+    /// to 1000000 kJ/K); NaN means: not known.
+    joule_per_kelvin heat_capacity;
+    /// Standard uncertainty of that heat capacity; allowed 0 to 1e9 (0 kJ/K to 1000000 kJ/K); default 0 (0
+    /// kJ/K).
+    joule_per_kelvin heat_capacity_uncertainty{0.0};
+    /// Loss conductance expected at 50 K over the room: compared where the heat capacity is known, else the
+    /// heat capacity is found from it; allowed 0.0001 to 100000; NaN means: not known.
+    watt_per_kelvin expected_loss_conductance;
+    /// Standard uncertainty of that loss conductance; allowed 0 to 100000; default 0.
+    watt_per_kelvin loss_conductance_uncertainty{0.0};
+    /// Exponent with which the loss falls off: 1 for an insulated block or steady flow, 1.25 for a bare
+    /// one, about 1.3 for radiators; allowed 1 to 2; default 1.
+    ratio loss_exponent{1.0};
+    /// Room temperature; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to 308.15 (0 °C to 35
+    /// °C); default 293.15 (20 °C).
+    kelvin room_temperature{293.15};
+    /// Standard uncertainty of the room temperature; allowed 0 to 20; default 0.5.
+    kelvin_difference room_temperature_uncertainty{0.5};
+    /// Standard uncertainty of one temperature reading (resolution and scatter; a fixed error of the probe
+    /// is not in it); allowed 0.001 to 20; usually 0.05 to 2; default 0.3.
+    kelvin_difference reading_uncertainty{0.3};
+};
+
+struct cool_down_fit_output {
+    /// Time constant at 50 K over the room: heat capacity over loss conductance.
+    second time_constant;
+    /// Its standard uncertainty.
+    second time_constant_uncertainty;
+    /// Loss conductance at 50 K over the room; NaN means: no heat capacity given.
+    watt_per_kelvin loss_conductance;
+    /// Its standard uncertainty; NaN means: no heat capacity given.
+    watt_per_kelvin fitted_loss_uncertainty;
+    /// Heat capacity found from the loss conductance expected; NaN means: the heat capacity is given.
+    joule_per_kelvin fitted_heat_capacity;
+    /// Its standard uncertainty; NaN means: the heat capacity is given.
+    joule_per_kelvin fitted_heat_capacity_uncertainty;
+    /// Fitted less expected loss conductance, over the standard uncertainty of that difference; NaN means:
+    /// nothing to compare.
+    ratio deviation;
+    /// Temperature at the time zero of the log, by the fit.
+    kelvin start_temperature;
+    /// Root mean square of reading less fit, with two fitted values allowed for.
+    kelvin_difference residual;
+    /// That over the uncertainty stated for a reading: near 1 where the model fits.
+    ratio residual_ratio;
+};
+
+/// Loss or heat capacity from a logged cool-down; see fw_cool_down_fit for settings, accuracy, cautions and sources.
+/// From times and temperatures logged on site: the time constant and from it the loss conductance (the
+/// heat capacity being known) or the heat capacity (the loss being known), with uncertainty, and
+/// whether the observation agrees with the loss expected.
+inline cool_down_fit_output cool_down_fit(const context &settings, const cool_down_fit_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_cool_down_fit_output, cool_down_fit_output, fw_cool_down_fit_input>(
+        input, [&](const fw_cool_down_fit_input *given, fw_cool_down_fit_output *made) { return fw_cool_down_fit(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<cool_down_fit_output> cool_down_fit(const context &settings, const std::vector<cool_down_fit_input> &inputs)
+{
+    rows<cool_down_fit_output> made{std::vector<cool_down_fit_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_cool_down_fit_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_cool_down_fit_input *>(inputs.data()),
+        sizeof(cool_down_fit_input), reinterpret_cast<fw_cool_down_fit_output *>(made.outputs.data()), sizeof(cool_down_fit_output), made.status.data()));
+    return made;
+}
+
+struct touch_wait_input {
+    /// Temperature of the surface now; allowed 243.15 to 673.15 (-30 °C to 400 °C); usually 293.15 to
+    /// 383.15 (20 °C to 110 °C).
+    kelvin surface_temperature;
+    /// Room temperature; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to 308.15 (0 °C to 35
+    /// °C); default 293.15 (20 °C).
+    kelvin room_temperature{293.15};
+    /// Time constant of the cool-down, from `block_cool_down`, `cool_down_fit` or `pipe_cool_down`; allowed
+    /// 0.6 to 6000000 (0.01 min to 100000 min); usually 60 to 60000 (1 min to 1000 min).
+    second time_constant;
+    /// Contact temperature not to be exceeded, by the policy named; allowed 293.15 to 373.15 (20 °C to 100
+    /// °C); usually 313.15 to 343.15 (40 °C to 70 °C).
+    kelvin contact_temperature;
+};
+
+struct touch_wait_output {
+    /// Time until the surface has fallen to the contact temperature; zero where it has; NaN means: never.
+    second wait;
+    /// Surface less contact temperature now; negative where it may be touched.
+    kelvin_difference excess;
+};
+
+/// Wait until a surface may be touched; see fw_touch_wait for settings, accuracy, cautions and sources.
+/// How long until a cooling surface has fallen to a contact temperature that the caller's policy states
+/// for its material and contact time.
+inline touch_wait_output touch_wait(const context &settings, const touch_wait_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_touch_wait_output, touch_wait_output, fw_touch_wait_input>(
+        input, [&](const fw_touch_wait_input *given, fw_touch_wait_output *made) { return fw_touch_wait(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<touch_wait_output> touch_wait(const context &settings, const std::vector<touch_wait_input> &inputs)
+{
+    rows<touch_wait_output> made{std::vector<touch_wait_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_touch_wait_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_touch_wait_input *>(inputs.data()),
+        sizeof(touch_wait_input), reinterpret_cast<fw_touch_wait_output *>(made.outputs.data()), sizeof(touch_wait_output), made.status.data()));
     return made;
 }
 
@@ -1472,108 +3324,6 @@ inline rows<purge_velocity_output> purge_velocity(const std::vector<purge_veloci
     rows<purge_velocity_output> made{std::vector<purge_velocity_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_purge_velocity_batch(inputs.size(), reinterpret_cast<const fw_purge_velocity_input *>(inputs.data()),
         sizeof(purge_velocity_input), reinterpret_cast<fw_purge_velocity_output *>(made.outputs.data()), sizeof(purge_velocity_output), made.status.data()));
-    return made;
-}
-
-struct pipe_heat_loss_input {
-    /// Temperature of the water; of the pipe where its wall is 0 thick and nothing flows; allowed 273.15 to
-    /// 623.15 (0 °C to 350 °C); usually 278.15 to 368.15 (5 °C to 95 °C).
-    kelvin water_temperature;
-    /// Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
-    metre length{1.0};
-    /// Flow of the water, at its own temperature; allowed 2.777778e-10 to 0.2777778 (0.001 L/h to 1000000
-    /// L/h); usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h); NaN means: standing, or the film
-    /// inside left out.
-    cubic_metre_per_second water_flow;
-    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
-    /// mm to 170 mm); NaN means: as the named tube.
-    metre outside_diameter;
-    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
-    /// mm); NaN means: as the named tube.
-    metre wall_thickness;
-    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
-    watt_per_metre_kelvin wall_conductivity;
-    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
-    /// (0 mm to 120 mm); default 0 (0 mm).
-    metre insulation_thickness{0.0};
-    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
-    /// named insulation at its mean temperature, or bare.
-    watt_per_metre_kelvin insulation_conductivity;
-    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
-    ratio emissivity;
-    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
-    /// 308.15 (-15 °C to 35 °C).
-    kelvin air_temperature;
-    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
-    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
-    kelvin radiant_temperature;
-    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
-    metre_per_second wind_speed;
-    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
-    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
-    pascal_absolute air_pressure{101325.0};
-    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
-    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
-    pascal_absolute water_pressure{200000.0};
-};
-
-struct pipe_heat_loss_output {
-    /// Heat lost per metre of run.
-    watt_per_metre heat_loss_per_length;
-    /// Heat lost by the whole run.
-    watt heat_loss;
-    /// Temperature of the outermost surface.
-    kelvin surface_temperature;
-    /// Part of the loss that leaves by convection, per metre.
-    watt_per_metre convection_per_length;
-    /// Part of the loss that leaves by radiation, per metre.
-    watt_per_metre radiation_per_length;
-    /// Resistance of the film inside; 0 where it is left out.
-    metre_kelvin_per_watt inside_resistance;
-    /// Resistance of the pipe's wall.
-    metre_kelvin_per_watt wall_resistance;
-    /// Resistance of all insulation.
-    metre_kelvin_per_watt insulation_resistance;
-    /// Resistance from the outermost surface to the air, radiation included; NaN means: nothing flows.
-    metre_kelvin_per_watt outside_resistance;
-    /// Thermal conductivity of the insulation as used; NaN means: bare.
-    watt_per_metre_kelvin insulation_conductivity_used;
-    /// Outermost diameter.
-    metre surface_diameter;
-    /// Coefficient of convection outside.
-    watt_per_square_metre_kelvin convection_coefficient;
-    /// Coefficient of radiation outside.
-    watt_per_square_metre_kelvin radiation_coefficient;
-    /// Nusselt number outside: on the diameter; on the length for a vertical run.
-    ratio nusselt_number;
-    /// Rayleigh number outside, on the same length; Reynolds times Prandtl number in the wind.
-    ratio rayleigh_number;
-    /// Mass flow of the water; NaN means: no flow given.
-    kilogram_per_second mass_flow;
-    /// Reynolds number of the water; NaN means: no flow given.
-    ratio reynolds_number;
-    /// Coefficient of the film inside, on the bore; NaN means: no flow given.
-    watt_per_square_metre_kelvin inside_coefficient;
-    /// Expected relative accuracy of the coefficient of convection outside.
-    ratio convection_scatter;
-};
-
-/// Heat loss of a pipe run; see fw_pipe_heat_loss for settings, accuracy, cautions and sources.
-/// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
-/// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
-/// the surface temperature solved.
-inline pipe_heat_loss_output pipe_heat_loss(const context &settings, const pipe_heat_loss_input &input, fw_notices *notices = nullptr)
-{
-    return detail::one<fw_pipe_heat_loss_output, pipe_heat_loss_output, fw_pipe_heat_loss_input>(
-        input, [&](const fw_pipe_heat_loss_input *given, fw_pipe_heat_loss_output *made) { return fw_pipe_heat_loss(settings.get(), given, made, notices); });
-}
-
-/// The same over many inputs; no row is lost.
-inline rows<pipe_heat_loss_output> pipe_heat_loss(const context &settings, const std::vector<pipe_heat_loss_input> &inputs)
-{
-    rows<pipe_heat_loss_output> made{std::vector<pipe_heat_loss_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
-    detail::check(fw_pipe_heat_loss_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pipe_heat_loss_input *>(inputs.data()),
-        sizeof(pipe_heat_loss_input), reinterpret_cast<fw_pipe_heat_loss_output *>(made.outputs.data()), sizeof(pipe_heat_loss_output), made.status.data()));
     return made;
 }
 
@@ -2065,6 +3815,515 @@ inline rows<static_head_output> static_head(const context &settings, const std::
     rows<static_head_output> made{std::vector<static_head_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_static_head_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_static_head_input *>(inputs.data()),
         sizeof(static_head_input), reinterpret_cast<fw_static_head_output *>(made.outputs.data()), sizeof(static_head_output), made.status.data()));
+    return made;
+}
+
+struct duty_point_input {
+    /// A flow at which the system's pressure drop is known; allowed 2.777778e-7 to 0.2777778 (1 L/h to
+    /// 1000000 L/h).
+    cubic_metre_per_second known_flow;
+    /// Pressure drop of the system at that flow; allowed 1 to 1e7 (0.001 kPa to 10000 kPa); usually 1000 to
+    /// 200000 (1 kPa to 200 kPa).
+    pascal known_pressure_drop;
+    /// Exponent of the drop in the flow: 2 for rough pipe and fittings, 1.75 for smooth pipe alone; allowed
+    /// 1 to 2; usually 1.7 to 2; default 2.
+    ratio exponent{2.0};
+    /// Pressure that the pump must lift at no flow; zero in a closed circuit; allowed 0 to 1000000 (0 kPa
+    /// to 1000 kPa); default 0 (0 kPa).
+    pascal static_pressure{0.0};
+};
+
+struct duty_point_output {
+    /// Flow.
+    cubic_metre_per_second volume_flow;
+    /// Pressure the pump makes and the system takes.
+    pascal pressure;
+    /// Share of the known flow.
+    ratio flow_ratio;
+    /// Power given to the water.
+    watt hydraulic_power;
+};
+
+/// Duty point of a pump; see fw_duty_point for settings, accuracy, cautions and sources.
+/// Flow and pressure at which a pump's curve meets the curve of the system.
+inline duty_point_output duty_point(const context &settings, const duty_point_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_duty_point_output, duty_point_output, fw_duty_point_input>(
+        input, [&](const fw_duty_point_input *given, fw_duty_point_output *made) { return fw_duty_point(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<duty_point_output> duty_point(const context &settings, const std::vector<duty_point_input> &inputs)
+{
+    rows<duty_point_output> made{std::vector<duty_point_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_duty_point_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_duty_point_input *>(inputs.data()),
+        sizeof(duty_point_input), reinterpret_cast<fw_duty_point_output *>(made.outputs.data()), sizeof(duty_point_output), made.status.data()));
+    return made;
+}
+
+struct valve_kv_input {
+    /// Volume flow through the valve; allowed 2.777778e-8 to 0.2777778 (0.1 L/h to 1000000 L/h); usually
+    /// 1.388889e-6 to 0.02777778 (5 L/h to 100000 L/h).
+    cubic_metre_per_second volume_flow;
+    /// Pressure drop that the valve is to make; allowed 10 to 1000000 (0.01 kPa to 1000 kPa); usually 1000
+    /// to 50000 (1 kPa to 50 kPa).
+    pascal pressure_drop;
+    /// Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); default 333.15 (60 °C).
+    kelvin temperature{333.15};
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    ratio glycol_mass_fraction{0.0};
+};
+
+struct valve_kv_output {
+    /// Density of the liquid.
+    kilogram_per_cubic_metre density;
+    /// Kv: flow at a drop of 1 bar of water of 1000 kg/m³.
+    cubic_metre_per_second valve_kv;
+};
+
+/// Kv of a balancing valve; see fw_valve_kv for settings, accuracy, cautions and sources.
+/// The Kv to which a valve must be set to take a pressure drop at a flow.
+inline valve_kv_output valve_kv(const context &settings, const valve_kv_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_valve_kv_output, valve_kv_output, fw_valve_kv_input>(
+        input, [&](const fw_valve_kv_input *given, fw_valve_kv_output *made) { return fw_valve_kv(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<valve_kv_output> valve_kv(const context &settings, const std::vector<valve_kv_input> &inputs)
+{
+    rows<valve_kv_output> made{std::vector<valve_kv_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_valve_kv_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_valve_kv_input *>(inputs.data()),
+        sizeof(valve_kv_input), reinterpret_cast<fw_valve_kv_output *>(made.outputs.data()), sizeof(valve_kv_output), made.status.data()));
+    return made;
+}
+
+struct circuit_balance_input {
+    /// Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 363.15 (5
+    /// °C to 90 °C); default 333.15 (60 °C).
+    kelvin temperature{333.15};
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// default 200000 (2 bar).
+    pascal_absolute pressure{200000.0};
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    ratio glycol_mass_fraction{0.0};
+};
+
+struct circuit_balance_output {
+    /// Number of the index circuit, counted from 1: the one with the greatest pressure drop.
+    ratio index_circuit;
+    /// Its pressure drop: what the pump must make.
+    pascal index_pressure_drop;
+    /// Smallest pressure drop of any circuit.
+    pascal least_pressure_drop;
+    /// Flow of the index circuit.
+    cubic_metre_per_second index_flow;
+    /// Greatest velocity in any section.
+    metre_per_second greatest_velocity;
+};
+
+/// Index circuit and balance; see fw_circuit_balance for settings, accuracy, cautions and sources.
+/// Pressure drop of every circuit, the index circuit, and the Kv to which the balancing valve of each
+/// other circuit is set.
+inline circuit_balance_output circuit_balance(const context &settings, const circuit_balance_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_circuit_balance_output, circuit_balance_output, fw_circuit_balance_input>(
+        input, [&](const fw_circuit_balance_input *given, fw_circuit_balance_output *made) { return fw_circuit_balance(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<circuit_balance_output> circuit_balance(const context &settings, const std::vector<circuit_balance_input> &inputs)
+{
+    rows<circuit_balance_output> made{std::vector<circuit_balance_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_circuit_balance_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_circuit_balance_input *>(inputs.data()),
+        sizeof(circuit_balance_input), reinterpret_cast<fw_circuit_balance_output *>(made.outputs.data()), sizeof(circuit_balance_output), made.status.data()));
+    return made;
+}
+
+struct expansion_vessel_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    cubic_metre system_content;
+    /// Temperature of the water when it is filled; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually
+    /// 277.15 to 298.15 (4 °C to 25 °C); default 283.15 (10 °C).
+    kelvin fill_temperature{283.15};
+    /// Highest temperature the water may reach: what the limiter allows; allowed 283.15 to 383.15 (10 °C to
+    /// 110 °C); usually 313.15 to 383.15 (40 °C to 110 °C).
+    kelvin highest_temperature;
+    /// Height of the system's top above the vessel; allowed 0 to 200; usually 0 to 40.
+    metre static_height;
+    /// Pressure to be kept at the top over that of the air; allowed 0 to 200000 (0 bar to 2 bar); usually
+    /// 20000 to 50000 (0.2 bar to 0.5 bar); default 30000 (0.3 bar).
+    pascal pressure_margin{30000.0};
+    /// Least pre-charge whatever the height; allowed 0 to 300000 (0 bar to 3 bar); default 70000 (0.7 bar).
+    pascal_gauge least_pre_charge{70000.0};
+    /// Set pressure of the safety valve; allowed 50000 to 1600000 (0.5 bar to 16 bar); usually 200000 to
+    /// 600000 (2 bar to 6 bar); default 300000 (3 bar).
+    pascal_gauge safety_valve_pressure{300000.0};
+    /// Water reserve as a share of the content; allowed 0 to 0.2 (0 % to 20 %); default 0.005 (0.5 %).
+    ratio reserve_share{0.005};
+    /// Least water reserve; allowed 0 to 0.1 (0 L to 100 L); default 0.003 (3 L).
+    cubic_metre least_reserve{0.003};
+    /// Pressure of the air; the standard counts it as 1 bar; allowed 60000 to 110000 (0.6 bar to 1.1 bar);
+    /// default 100000 (1 bar).
+    pascal_absolute barometer{100000.0};
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    ratio glycol_mass_fraction{0.0};
+    /// Expansion of the liquid, where it is taken from a table; allowed 0 to 0.2 (0 % to 20 %); NaN means:
+    /// from the densities of the liquid.
+    ratio expansion_share;
+};
+
+struct expansion_vessel_output {
+    /// Expansion of the liquid as a share of its cold volume.
+    ratio expansion_share;
+    /// Expansion volume.
+    cubic_metre expansion_volume;
+    /// Water reserve.
+    cubic_metre water_reserve;
+    /// Static pressure of the cold system at the vessel.
+    pascal static_pressure;
+    /// Pre-charge of the vessel, without water in it.
+    pascal_gauge pre_charge;
+    /// Pressure that the hot system may reach.
+    pascal_gauge final_pressure;
+    /// Share of the vessel that water can take between pre-charge and final pressure.
+    ratio acceptance;
+    /// Least vessel, with the reserve by share of the content.
+    cubic_metre vessel_volume;
+    /// Least vessel where a fifth of it is the reserve: the rule for vessels of up to 15 L; NaN means: the
+    /// pressures leave no room for a reserve of a fifth.
+    cubic_metre vessel_volume_with_fifth;
+    /// Least vessel with no reserve at all, for comparison.
+    cubic_metre vessel_volume_without_reserve;
+    /// Least pressure to which the cold system is filled, so that the reserve is in the vessel.
+    pascal_gauge fill_pressure;
+};
+
+/// Expansion vessel; see fw_expansion_vessel for settings, accuracy, cautions and sources.
+/// Expansion volume, water reserve, pre-charge, vessel size and fill pressure of a sealed heating
+/// system.
+inline expansion_vessel_output expansion_vessel(const context &settings, const expansion_vessel_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_expansion_vessel_output, expansion_vessel_output, fw_expansion_vessel_input>(
+        input, [&](const fw_expansion_vessel_input *given, fw_expansion_vessel_output *made) { return fw_expansion_vessel(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<expansion_vessel_output> expansion_vessel(const context &settings, const std::vector<expansion_vessel_input> &inputs)
+{
+    rows<expansion_vessel_output> made{std::vector<expansion_vessel_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_expansion_vessel_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_expansion_vessel_input *>(inputs.data()),
+        sizeof(expansion_vessel_input), reinterpret_cast<fw_expansion_vessel_output *>(made.outputs.data()), sizeof(expansion_vessel_output), made.status.data()));
+    return made;
+}
+
+struct vessel_check_input {
+    /// Nominal volume of the vessel; allowed 0.0005 to 100 (0.5 L to 100000 L); usually 0.004 to 1 (4 L to
+    /// 1000 L).
+    cubic_metre vessel_volume;
+    /// Pre-charge as measured with the water side relieved of pressure; allowed 0 to 1000000 (0 bar to 10
+    /// bar); usually 50000 to 400000 (0.5 bar to 4 bar).
+    pascal_gauge pre_charge;
+    /// Pressure of the cold system as filled; allowed 0 to 1000000 (0 bar to 10 bar); usually 80000 to
+    /// 400000 (0.8 bar to 4 bar).
+    pascal_gauge fill_pressure;
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    cubic_metre system_content;
+    /// Temperature of the water at that pressure; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually
+    /// 277.15 to 298.15 (4 °C to 25 °C); default 283.15 (10 °C).
+    kelvin fill_temperature{283.15};
+    /// Temperature to which the whole content is heated; allowed 283.15 to 383.15 (10 °C to 110 °C);
+    /// usually 313.15 to 383.15 (40 °C to 110 °C).
+    kelvin highest_temperature;
+    /// Set pressure of the safety valve; allowed 50000 to 1600000 (0.5 bar to 16 bar); usually 200000 to
+    /// 600000 (2 bar to 6 bar); default 300000 (3 bar).
+    pascal_gauge safety_valve_pressure{300000.0};
+    /// Pressure of the air; allowed 60000 to 110000 (0.6 bar to 1.1 bar); default 100000 (1 bar).
+    pascal_absolute barometer{100000.0};
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    ratio glycol_mass_fraction{0.0};
+};
+
+struct vessel_check_output {
+    /// Expansion volume of the content.
+    cubic_metre expansion_volume;
+    /// Gas in the vessel when cold.
+    cubic_metre gas_volume_cold;
+    /// Water in the vessel when cold: the reserve.
+    cubic_metre water_reserve;
+    /// Most water the vessel takes up between cold and the pressure allowed when hot.
+    cubic_metre take_up;
+    /// Pressure of the hot system, if the safety valve did not lift; NaN means: the vessel is full of
+    /// water: the safety valve must lift.
+    pascal_gauge hot_pressure;
+    /// Pressure that the hot system may reach.
+    pascal_gauge final_pressure;
+    /// Water that leaves by the safety valve on heating up, and is missing when cold again.
+    cubic_metre water_lost;
+};
+
+/// Expansion vessel as found; see fw_vessel_check for settings, accuracy, cautions and sources.
+/// Cold and hot pressure of a sealed system with the vessel and pre-charge found on it, and the water
+/// the safety valve would let out.
+inline vessel_check_output vessel_check(const context &settings, const vessel_check_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_vessel_check_output, vessel_check_output, fw_vessel_check_input>(
+        input, [&](const fw_vessel_check_input *given, fw_vessel_check_output *made) { return fw_vessel_check(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<vessel_check_output> vessel_check(const context &settings, const std::vector<vessel_check_input> &inputs)
+{
+    rows<vessel_check_output> made{std::vector<vessel_check_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_vessel_check_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_vessel_check_input *>(inputs.data()),
+        sizeof(vessel_check_input), reinterpret_cast<fw_vessel_check_output *>(made.outputs.data()), sizeof(vessel_check_output), made.status.data()));
+    return made;
+}
+
+struct system_content_input {
+    /// Water in all emitters, from their makers' tables; allowed 0 to 100 (0 L to 100000 L); default 0 (0
+    /// L).
+    cubic_metre emitter_content{0.0};
+    /// Water in the boiler; allowed 0 to 10 (0 L to 10000 L); usually 0 to 0.5 (0 L to 500 L); default 0 (0
+    /// L).
+    cubic_metre boiler_content{0.0};
+    /// Heating water in the coil of the hot water cylinder; allowed 0 to 1 (0 L to 1000 L); usually 0 to
+    /// 0.06 (0 L to 60 L); default 0 (0 L).
+    cubic_metre coil_content{0.0};
+    /// Water in a feed and expansion cistern of an open vented system; allowed 0 to 10 (0 L to 10000 L);
+    /// usually 0 to 0.2 (0 L to 200 L); default 0 (0 L).
+    cubic_metre cistern_content{0.0};
+    /// Water in buffer vessels and anything else; allowed 0 to 1000 (0 L to 1000000 L); default 0 (0 L).
+    cubic_metre other_content{0.0};
+};
+
+struct system_content_output {
+    /// Length of all pipes.
+    metre pipe_length;
+    /// Water in all pipes.
+    cubic_metre pipe_content;
+    /// Mass of all pipes, empty.
+    kilogram pipe_mass;
+    /// Heat capacity of all pipes, empty.
+    joule_per_kelvin pipe_heat_capacity;
+    /// Water that circulates: all but the cistern's.
+    cubic_metre system_content;
+    /// Water to fill everything, the cistern too.
+    cubic_metre content_with_cistern;
+};
+
+/// Water content of a heating system; see fw_system_content for settings, accuracy, cautions and sources.
+/// Water in pipes, emitters, boiler, cylinder coil and cistern, with the mass and heat capacity of the
+/// pipes.
+inline system_content_output system_content(const context &settings, const system_content_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_system_content_output, system_content_output, fw_system_content_input>(
+        input, [&](const fw_system_content_input *given, fw_system_content_output *made) { return fw_system_content(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<system_content_output> system_content(const context &settings, const std::vector<system_content_input> &inputs)
+{
+    rows<system_content_output> made{std::vector<system_content_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_system_content_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_system_content_input *>(inputs.data()),
+        sizeof(system_content_input), reinterpret_cast<fw_system_content_output *>(made.outputs.data()), sizeof(system_content_output), made.status.data()));
+    return made;
+}
+
+struct heat_store_input {
+    /// Temperature at the start; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 368.15 (5
+    /// °C to 95 °C).
+    kelvin start_temperature;
+    /// Temperature at the end; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 368.15 (5 °C
+    /// to 95 °C).
+    kelvin end_temperature;
+    /// Water content at the start; allowed 0 to 1000 (0 L to 1000000 L); default 0 (0 L).
+    cubic_metre water_content{0.0};
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    ratio glycol_mass_fraction{0.0};
+    /// Mass of cast iron; allowed 0 to 100000; default 0.
+    kilogram cast_iron_mass{0.0};
+    /// Heat capacity of that cast iron; prints run from 420 to 545 J/(kg K), so state which is meant;
+    /// allowed 380 to 600; usually 420 to 545; default 500.
+    joule_per_kilogram_kelvin cast_iron_heat_capacity{500.0};
+    /// Mass of steel; allowed 0 to 100000; default 0.
+    kilogram steel_mass{0.0};
+    /// Mass of copper; allowed 0 to 100000; default 0.
+    kilogram copper_mass{0.0};
+    /// Mass of aluminium; allowed 0 to 100000; default 0.
+    kilogram aluminium_mass{0.0};
+    /// Mass of insulation that follows the temperature; half of a jacket is a fair guess; allowed 0 to
+    /// 100000; default 0.
+    kilogram insulation_mass{0.0};
+    /// Heat capacity of the insulation; allowed 500 to 2500; default 1030.
+    joule_per_kilogram_kelvin insulation_heat_capacity{1030.0};
+    /// Heat capacity of anything else; allowed 0 to 1e9 (0 kJ/K to 1000000 kJ/K); default 0 (0 kJ/K).
+    joule_per_kelvin other_heat_capacity{0.0};
+};
+
+struct heat_store_output {
+    /// Heat capacity of the metal.
+    joule_per_kelvin metal_heat_capacity;
+    /// Heat capacity of the water: its enthalpy difference over the temperature difference.
+    joule_per_kelvin water_heat_capacity;
+    /// Heat capacity of the whole.
+    joule_per_kelvin heat_capacity;
+    /// Heat given off from start to end; negative where the parts warm up.
+    joule heat;
+    /// Share of it that the water gives.
+    ratio water_share;
+};
+
+/// Heat held between two temperatures; see fw_heat_store for settings, accuracy, cautions and sources.
+/// Heat capacity of iron, steel, copper, aluminium, insulation and water, and the heat they give off
+/// between two temperatures.
+inline heat_store_output heat_store(const context &settings, const heat_store_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_heat_store_output, heat_store_output, fw_heat_store_input>(
+        input, [&](const fw_heat_store_input *given, fw_heat_store_output *made) { return fw_heat_store(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<heat_store_output> heat_store(const context &settings, const std::vector<heat_store_input> &inputs)
+{
+    rows<heat_store_output> made{std::vector<heat_store_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_heat_store_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_heat_store_input *>(inputs.data()),
+        sizeof(heat_store_input), reinterpret_cast<fw_heat_store_output *>(made.outputs.data()), sizeof(heat_store_output), made.status.data()));
+    return made;
+}
+
+struct inhibitor_dose_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    cubic_metre system_content;
+    /// Litres of product for each litre of system water, from its label; allowed 0.0001 to 0.2 (0.01 % to
+    /// 20 %); usually 0.002 to 0.05 (0.2 % to 5 %); default 0.01 (1 %).
+    ratio dose_ratio{0.01};
+    /// Share of a full dose that is in the water already, by test; allowed 0 to 1 (0 % to 100 %); default 0
+    /// (0 %).
+    ratio strength_left{0.0};
+    /// Content of one container; allowed 1e-5 to 1 (0.01 L to 1000 L); default 0.001 (1 L).
+    cubic_metre container_content{0.001};
+};
+
+struct inhibitor_dose_output {
+    /// Product for water that holds none.
+    cubic_metre full_dose;
+    /// Product to add.
+    cubic_metre dose;
+    /// Containers that hold it, in parts of one.
+    ratio containers;
+};
+
+/// Inhibitor dose; see fw_inhibitor_dose for settings, accuracy, cautions and sources.
+/// Litres of inhibitor that a system's content needs, less what is still in it.
+inline inhibitor_dose_output inhibitor_dose(const inhibitor_dose_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_inhibitor_dose_output, inhibitor_dose_output, fw_inhibitor_dose_input>(
+        input, [&](const fw_inhibitor_dose_input *given, fw_inhibitor_dose_output *made) { return fw_inhibitor_dose(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<inhibitor_dose_output> inhibitor_dose(const std::vector<inhibitor_dose_input> &inputs)
+{
+    rows<inhibitor_dose_output> made{std::vector<inhibitor_dose_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_inhibitor_dose_batch(inputs.size(), reinterpret_cast<const fw_inhibitor_dose_input *>(inputs.data()),
+        sizeof(inhibitor_dose_input), reinterpret_cast<fw_inhibitor_dose_output *>(made.outputs.data()), sizeof(inhibitor_dose_output), made.status.data()));
+    return made;
+}
+
+struct antifreeze_dose_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    cubic_metre system_content;
+    /// Temperature down to which no ice is to form; allowed 223.15 to 272.15 (-50 °C to -1 °C); usually
+    /// 243.15 to 268.15 (-30 °C to -5 °C).
+    kelvin frost_temperature;
+    /// Glycol that is in the water already, by volume; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    ratio glycol_volume_fraction{0.0};
+    /// Share of glycol in the product as bought, by volume; allowed 0.5 to 1 (50 % to 100 %); default 1
+    /// (100 %).
+    ratio product_strength{1.0};
+};
+
+struct antifreeze_dose_output {
+    /// Glycol needed, by mass.
+    ratio glycol_mass_fraction;
+    /// Glycol needed, by volume.
+    ratio needed_volume_fraction;
+    /// Product to add, after as much of the present water has been drained; zero if there is enough.
+    cubic_metre product_volume;
+    /// Mass of glycol in the system afterwards.
+    kilogram glycol_mass;
+};
+
+/// Antifreeze dose; see fw_antifreeze_dose for settings, accuracy, cautions and sources.
+/// Share of glycol that protects down to a temperature, and the product to add for a content.
+inline antifreeze_dose_output antifreeze_dose(const context &settings, const antifreeze_dose_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_antifreeze_dose_output, antifreeze_dose_output, fw_antifreeze_dose_input>(
+        input, [&](const fw_antifreeze_dose_input *given, fw_antifreeze_dose_output *made) { return fw_antifreeze_dose(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<antifreeze_dose_output> antifreeze_dose(const context &settings, const std::vector<antifreeze_dose_input> &inputs)
+{
+    rows<antifreeze_dose_output> made{std::vector<antifreeze_dose_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_antifreeze_dose_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_antifreeze_dose_input *>(inputs.data()),
+        sizeof(antifreeze_dose_input), reinterpret_cast<fw_antifreeze_dose_output *>(made.outputs.data()), sizeof(antifreeze_dose_output), made.status.data()));
+    return made;
+}
+
+struct partial_drain_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    cubic_metre system_content;
+    /// Water drained; allowed 0 to 1000 (0 L to 1000000 L).
+    cubic_metre drained_volume;
+    /// Share of product (inhibitor or antifreeze) in the water before, by volume; allowed 0 to 1 (0 % to
+    /// 100 %).
+    ratio product_fraction;
+    /// Share of product in what is filled in; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    ratio refill_fraction{0.0};
+    /// Share of product wanted afterwards; allowed 0 to 1 (0 % to 100 %); NaN means: as before.
+    ratio wanted_fraction;
+    /// Flow at which the filling tap runs; allowed 2.777778e-7 to 0.02777778 (1 L/h to 100000 L/h); default
+    /// 0.0001666667 (600 L/h).
+    cubic_metre_per_second fill_flow{0.00016666666666666666};
+};
+
+struct partial_drain_output {
+    /// Product that went with the water.
+    cubic_metre product_lost;
+    /// Share of product after filling up again.
+    ratio fraction_after;
+    /// Share of the earlier strength that is left; NaN means: no product was in it.
+    ratio strength_left;
+    /// Product in the refill that makes the wanted share.
+    cubic_metre product_needed;
+    /// Plain water of that refill.
+    cubic_metre water_needed;
+    /// Time to fill up again.
+    second fill_time;
+};
+
+/// Partial drain and refill; see fw_partial_drain for settings, accuracy, cautions and sources.
+/// Strength of inhibitor or antifreeze left after part of the water was drained and replaced, and the
+/// refill that restores it.
+inline partial_drain_output partial_drain(const partial_drain_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_partial_drain_output, partial_drain_output, fw_partial_drain_input>(
+        input, [&](const fw_partial_drain_input *given, fw_partial_drain_output *made) { return fw_partial_drain(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<partial_drain_output> partial_drain(const std::vector<partial_drain_input> &inputs)
+{
+    rows<partial_drain_output> made{std::vector<partial_drain_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_partial_drain_batch(inputs.size(), reinterpret_cast<const fw_partial_drain_input *>(inputs.data()),
+        sizeof(partial_drain_input), reinterpret_cast<fw_partial_drain_output *>(made.outputs.data()), sizeof(partial_drain_output), made.status.data()));
     return made;
 }
 
@@ -3121,6 +5380,425 @@ inline rows<u_gauge_output> u_gauge(const context &settings, const std::vector<u
     rows<u_gauge_output> made{std::vector<u_gauge_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_u_gauge_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_u_gauge_input *>(inputs.data()),
         sizeof(u_gauge_input), reinterpret_cast<fw_u_gauge_output *>(made.outputs.data()), sizeof(u_gauge_output), made.status.data()));
+    return made;
+}
+
+struct opening_flow_input {
+    /// Free area: the sum of the openings as measured; allowed 1e-6 to 100 (1 mm² to 1e8 mm²); usually
+    /// 0.0005 to 0.2 (500 mm² to 200000 mm²).
+    square_metre_free free_area;
+    /// Pressure difference across the opening; allowed 0.01 to 500; usually 1 to 50.
+    pascal pressure_difference;
+    /// Discharge coefficient of the opening; 0.61 for a sharp edge, less for grilles and meshes; allowed
+    /// 0.05 to 1; usually 0.25 to 0.75; default 0.61.
+    ratio discharge_coefficient{0.61};
+    /// Discharge coefficient of the sharp edge that defines equivalent area; allowed 0.55 to 0.65; default
+    /// 0.61.
+    ratio sharp_edge_coefficient{0.61};
+    /// Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
+    kilogram_per_cubic_metre air_density{1.2041};
+};
+
+struct opening_flow_output {
+    /// Flow of air.
+    cubic_metre_per_second air_flow;
+    /// Equivalent area.
+    square_metre_equivalent equivalent_area;
+    /// Mean velocity over the free area.
+    metre_per_second mean_velocity;
+};
+
+/// Air through an opening; see fw_opening_flow for settings, accuracy, cautions and sources.
+/// Air that passes an opening of a free area at a pressure difference, and its equivalent area.
+inline opening_flow_output opening_flow(const opening_flow_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_opening_flow_output, opening_flow_output, fw_opening_flow_input>(
+        input, [&](const fw_opening_flow_input *given, fw_opening_flow_output *made) { return fw_opening_flow(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<opening_flow_output> opening_flow(const std::vector<opening_flow_input> &inputs)
+{
+    rows<opening_flow_output> made{std::vector<opening_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_opening_flow_batch(inputs.size(), reinterpret_cast<const fw_opening_flow_input *>(inputs.data()),
+        sizeof(opening_flow_input), reinterpret_cast<fw_opening_flow_output *>(made.outputs.data()), sizeof(opening_flow_output), made.status.data()));
+    return made;
+}
+
+struct opening_size_input {
+    /// Flow of air wanted; allowed 2.777778e-6 to 277.7778 (0.01 m³/h to 1000000 m³/h); usually
+    /// 0.0002777778 to 0.2777778 (1 m³/h to 1000 m³/h).
+    cubic_metre_per_second air_flow;
+    /// Pressure difference that may be used up; allowed 0.01 to 500; usually 1 to 50.
+    pascal pressure_difference;
+    /// Discharge coefficient of the opening; 0.61 for a sharp edge, less for grilles and meshes; allowed
+    /// 0.05 to 1; usually 0.25 to 0.75; default 0.61.
+    ratio discharge_coefficient{0.61};
+    /// Discharge coefficient of the sharp edge that defines equivalent area; allowed 0.55 to 0.65; default
+    /// 0.61.
+    ratio sharp_edge_coefficient{0.61};
+    /// Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
+    kilogram_per_cubic_metre air_density{1.2041};
+};
+
+struct opening_size_output {
+    /// Free area needed.
+    square_metre_free free_area;
+    /// Equivalent area needed.
+    square_metre_equivalent equivalent_area;
+};
+
+/// Opening for a flow of air; see fw_opening_size for settings, accuracy, cautions and sources.
+/// Free and equivalent area that pass a flow of air at a pressure difference.
+inline opening_size_output opening_size(const opening_size_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_opening_size_output, opening_size_output, fw_opening_size_input>(
+        input, [&](const fw_opening_size_input *given, fw_opening_size_output *made) { return fw_opening_size(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<opening_size_output> opening_size(const std::vector<opening_size_input> &inputs)
+{
+    rows<opening_size_output> made{std::vector<opening_size_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_opening_size_batch(inputs.size(), reinterpret_cast<const fw_opening_size_input *>(inputs.data()),
+        sizeof(opening_size_input), reinterpret_cast<fw_opening_size_output *>(made.outputs.data()), sizeof(opening_size_output), made.status.data()));
+    return made;
+}
+
+struct ventilation_need_input {
+    /// Heat input on the net basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW
+    /// to 200 kW); NaN means: stated on another basis.
+    watt_net heat_input_net;
+    /// Heat input on the gross basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1
+    /// kW to 200 kW); NaN means: stated on another basis.
+    watt_gross heat_input_gross;
+    /// Nominal heat output; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW to 200
+    /// kW); NaN means: stated on another basis.
+    watt heat_output;
+    /// Rating that the rule leaves free; allowed 0 to 1e7 (0 kW to 10000 kW); default 0 (0 kW).
+    watt threshold{0.0};
+    /// Area for each kilowatt above the threshold; allowed 0 to 0.001 (0 mm²/kW to 1000000 mm²/kW); NaN
+    /// means: the rule asks for no opening.
+    square_metre_per_watt area_rate;
+    /// Least area whatever the rating; allowed 0 to 100 (0 mm² to 1e8 mm²); default 0 (0 mm²).
+    square_metre minimum_area{0.0};
+    /// Room volume for each kilowatt above the threshold; allowed 0 to 1 (0 m³/kW to 1000 m³/kW); NaN
+    /// means: the rule asks for no room volume.
+    cubic_metre_per_watt room_volume_rate;
+    /// Air flow for each kilowatt above the threshold; allowed 0 to 0.0002777778 (0 m³/(h·kW) to 1000
+    /// m³/(h·kW)); NaN means: the rule asks for no air flow.
+    cubic_metre_per_joule air_flow_rate;
+};
+
+struct ventilation_need_output {
+    /// Rating on the basis of the rule, above the threshold.
+    watt rating_above_threshold;
+    /// Free area of each opening asked for; NaN means: the rule asks for no free area.
+    square_metre_free free_area;
+    /// Equivalent area of each opening asked for; NaN means: the rule asks for no equivalent area.
+    square_metre_equivalent equivalent_area;
+    /// Room volume asked for; NaN means: the rule asks for no room volume.
+    cubic_metre room_volume;
+    /// Air flow asked for; NaN means: the rule asks for no air flow.
+    cubic_metre_per_second air_flow;
+};
+
+/// Ventilation by a rule; see fw_ventilation_need for settings, accuracy, cautions and sources.
+/// Opening, room volume or air flow that a building rule of the caller's asks for, on the rating basis
+/// the rule counts. No rule is built in.
+inline ventilation_need_output ventilation_need(const context &settings, const ventilation_need_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_ventilation_need_output, ventilation_need_output, fw_ventilation_need_input>(
+        input, [&](const fw_ventilation_need_input *given, fw_ventilation_need_output *made) { return fw_ventilation_need(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<ventilation_need_output> ventilation_need(const context &settings, const std::vector<ventilation_need_input> &inputs)
+{
+    rows<ventilation_need_output> made{std::vector<ventilation_need_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_ventilation_need_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_ventilation_need_input *>(inputs.data()),
+        sizeof(ventilation_need_input), reinterpret_cast<fw_ventilation_need_output *>(made.outputs.data()), sizeof(ventilation_need_output), made.status.data()));
+    return made;
+}
+
+struct room_concentration_input {
+    /// Flow of the gas into the room; nought while it clears; allowed 0 to 0.2777778 (0 L/h to 1000000
+    /// L/h); usually 0 to 0.0002777778 (0 L/h to 1000 L/h); default 0 (0 L/h).
+    cubic_metre_per_second source{0.0};
+    /// Volume of the room; allowed 0.1 to 1000000; usually 5 to 500.
+    cubic_metre room_volume;
+    /// Air changes; allowed 2.777778e-7 to 0.2777778 (0.001 1/h to 1000 1/h); usually 2.777778e-5 to
+    /// 0.002777778 (0.1 1/h to 10 1/h).
+    per_second air_change_rate;
+    /// Share of the gas in the air that comes in; allowed 0 to 0.1 (0 ppm to 100000 ppm); default 0 (0
+    /// ppm).
+    ratio_wet background{0.0};
+    /// Share of the gas in the room at the start; left out, the background; allowed 0 to 1 (0 ppm to
+    /// 1000000 ppm); NaN means: the background.
+    ratio_wet initial;
+    /// Time from the start; allowed 0 to 3.6e7 (0 h to 10000 h); usually 0 to 172800 (0 h to 48 h).
+    second elapsed_time;
+    /// Share whose time is asked for; allowed 0 to 1 (0 ppm to 1000000 ppm); NaN means: none asked for.
+    ratio_wet level;
+};
+
+struct room_concentration_output {
+    /// Share of the gas in the room after the time.
+    ratio_wet concentration;
+    /// Share of the gas in the room after a very long time.
+    ratio_wet steady;
+    /// Time in which the way to the steady share shrinks to 37 %.
+    second time_constant;
+    /// Share of the way to the steady share made after the time.
+    ratio completion;
+    /// Mean share over the time.
+    ratio_wet mean;
+    /// Time at which the level asked for is met; NaN means: never reached, or none asked for.
+    second time_to_level;
+};
+
+/// Gas in a ventilated room; see fw_room_concentration for settings, accuracy, cautions and sources.
+/// Build-up and clearing of carbon monoxide, carbon dioxide or any gas in a well-mixed room with a
+/// steady source and air change.
+inline room_concentration_output room_concentration(const room_concentration_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_room_concentration_output, room_concentration_output, fw_room_concentration_input>(
+        input, [&](const fw_room_concentration_input *given, fw_room_concentration_output *made) { return fw_room_concentration(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<room_concentration_output> room_concentration(const std::vector<room_concentration_input> &inputs)
+{
+    rows<room_concentration_output> made{std::vector<room_concentration_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_room_concentration_batch(inputs.size(), reinterpret_cast<const fw_room_concentration_input *>(inputs.data()),
+        sizeof(room_concentration_input), reinterpret_cast<fw_room_concentration_output *>(made.outputs.data()), sizeof(room_concentration_output), made.status.data()));
+    return made;
+}
+
+struct natural_draught_input {
+    /// Height of the flue outlet above its inlet; allowed 0 to 200; usually 1 to 30.
+    metre height;
+    /// Temperature of the outdoor air; allowed 223.15 to 333.15 (-50 °C to 60 °C); usually 253.15 to 308.15
+    /// (-20 °C to 35 °C).
+    kelvin outdoor_temperature;
+    /// Mean temperature of the gas in the flue; allowed 223.15 to 1273.15 (-50 °C to 1000 °C); usually
+    /// 313.15 to 523.15 (40 °C to 250 °C).
+    kelvin mean_flue_temperature;
+    /// Barometric pressure at the place; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    /// 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+    /// Specific gas constant of the outdoor air; allowed 270 to 310; default 288.
+    joule_per_kilogram_kelvin air_gas_constant{288.0};
+    /// Specific gas constant of the gas in the flue; allowed 250 to 350; default 300.
+    joule_per_kilogram_kelvin flue_gas_constant{300.0};
+    /// Pressure that flow through flue, appliance and air openings takes; allowed 0 to 1000; usually 0 to
+    /// 50; default 0.
+    pascal pressure_loss{0.0};
+};
+
+struct natural_draught_output {
+    /// Density of the outdoor air.
+    kilogram_per_cubic_metre air_density;
+    /// Mean density of the gas in the flue.
+    kilogram_per_cubic_metre flue_density;
+    /// Draught at rest.
+    pascal draught;
+    /// Draught left after the pressure loss.
+    pascal net_draught;
+    /// Mean flue temperature at which the draught at rest turns.
+    kelvin reversal_flue_temperature;
+    /// Outdoor temperature at which the net draught turns; warmer outdoors it pushes down; NaN means: a
+    /// flue without height has no draught to turn.
+    kelvin reversal_outdoor_temperature;
+};
+
+/// Natural draught of a flue; see fw_natural_draught for settings, accuracy, cautions and sources.
+/// Draught from height, mean flue temperature, outdoor temperature and barometer, what is left after
+/// losses, and the temperatures at which it turns.
+inline natural_draught_output natural_draught(const natural_draught_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_natural_draught_output, natural_draught_output, fw_natural_draught_input>(
+        input, [&](const fw_natural_draught_input *given, fw_natural_draught_output *made) { return fw_natural_draught(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<natural_draught_output> natural_draught(const std::vector<natural_draught_input> &inputs)
+{
+    rows<natural_draught_output> made{std::vector<natural_draught_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_natural_draught_batch(inputs.size(), reinterpret_cast<const fw_natural_draught_input *>(inputs.data()),
+        sizeof(natural_draught_input), reinterpret_cast<fw_natural_draught_output *>(made.outputs.data()), sizeof(natural_draught_output), made.status.data()));
+    return made;
+}
+
+struct flue_flow_input {
+    /// Velocity; leave it out to state a mass flow; allowed 0 to 50; usually 0.3 to 10; NaN means: a mass
+    /// flow is stated.
+    metre_per_second velocity;
+    /// Mass flow; leave it out to state a velocity; allowed 0 to 1000; NaN means: a velocity is stated.
+    kilogram_per_second mass_flow;
+    /// Mean temperature of the flue gas; allowed 223.15 to 1273.15 (-50 °C to 1000 °C); usually 313.15 to
+    /// 523.15 (40 °C to 250 °C).
+    kelvin mean_flue_temperature;
+    /// Specific gas constant of the flue gas; allowed 250 to 350; default 300.
+    joule_per_kilogram_kelvin flue_gas_constant{300.0};
+    /// Absolute pressure in the flue, which is the barometer's; allowed 50000 to 110000 (500 mbar to 1100
+    /// mbar); usually 94000 to 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+    /// Bore of the flue (hydraulic diameter); allowed 0.02 to 10 (20 mm to 10000 mm); usually 0.06 to 0.4
+    /// (60 mm to 400 mm).
+    metre bore;
+    /// Length of the flue; allowed 0 to 1000; usually 0.5 to 50.
+    metre length;
+    /// Friction factor (Darcy); left out, from the roughness; allowed 0.005 to 1; NaN means: from the
+    /// roughness.
+    ratio friction_factor;
+    /// Roughness of the inner wall; allowed 0 to 0.02 (0 mm to 20 mm); usually 5e-5 to 0.005 (0.05 mm to 5
+    /// mm); default 0.001 (1 mm).
+    metre roughness{0.001};
+    /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
+    /// 0.
+    ratio loss_coefficients{0.0};
+};
+
+struct flue_flow_output {
+    /// Density of the flue gas.
+    kilogram_per_cubic_metre flue_density;
+    /// Velocity.
+    metre_per_second velocity;
+    /// Mass flow.
+    kilogram_per_second mass_flow;
+    /// Reynolds number.
+    ratio reynolds_number;
+    /// Friction factor (Darcy) used; NaN means: no flow.
+    ratio friction_factor;
+    /// Pressure lost by friction and at the fittings.
+    pascal pressure_loss;
+};
+
+/// Velocity and pressure loss in a flue; see fw_flue_flow for settings, accuracy, cautions and sources.
+/// Mass flow, velocity and pressure lost by friction and fittings in a flue at a mean temperature.
+inline flue_flow_output flue_flow(const flue_flow_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_flue_flow_output, flue_flow_output, fw_flue_flow_input>(
+        input, [&](const fw_flue_flow_input *given, fw_flue_flow_output *made) { return fw_flue_flow(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<flue_flow_output> flue_flow(const std::vector<flue_flow_input> &inputs)
+{
+    rows<flue_flow_output> made{std::vector<flue_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_flue_flow_batch(inputs.size(), reinterpret_cast<const fw_flue_flow_input *>(inputs.data()),
+        sizeof(flue_flow_input), reinterpret_cast<fw_flue_flow_output *>(made.outputs.data()), sizeof(flue_flow_output), made.status.data()));
+    return made;
+}
+
+struct chimney_draught_input {
+    /// Mass flow of flue gas, with the air drawn in at a draught diverter; allowed 1e-5 to 100; usually
+    /// 0.002 to 0.2.
+    kilogram_per_second mass_flow;
+    /// Temperature of the flue gas at the inlet of the chimney; allowed 273.15 to 1273.15 (0 °C to 1000
+    /// °C); usually 313.15 to 523.15 (40 °C to 250 °C).
+    kelvin inlet_temperature;
+    /// Temperature of the outdoor air; allowed 223.15 to 333.15 (-50 °C to 60 °C); usually 253.15 to 308.15
+    /// (-20 °C to 35 °C).
+    kelvin outdoor_temperature;
+    /// Mean temperature of the air around the chimney; left out, that outdoors; allowed 223.15 to 373.15
+    /// (-50 °C to 100 °C); NaN means: that outdoors.
+    kelvin surrounding_temperature;
+    /// Height of the outlet above the inlet; allowed 0.1 to 200; usually 1 to 30.
+    metre height;
+    /// Length of the flue; left out, the height; allowed 0.1 to 500; NaN means: the height.
+    metre length;
+    /// Bore (hydraulic diameter); allowed 0.02 to 5 (20 mm to 5000 mm); usually 0.06 to 0.4 (60 mm to 400
+    /// mm).
+    metre bore;
+    /// Outside diameter; left out, the bore; allowed 0.02 to 10 (20 mm to 10000 mm); NaN means: the bore.
+    metre outside_diameter;
+    /// Thermal resistance of the wall on its inner surface; allowed 0 to 10; usually 0 to 1; default 0.
+    square_metre_kelvin_per_watt thermal_resistance{0.0};
+    /// Coefficient of heat transfer at the outside; allowed 0.5 to 200; usually 5 to 30; default 8.
+    watt_per_square_metre_kelvin external_coefficient{8.0};
+    /// Share of the wall's resistance that counts while the wall still warms; 1 when settled; allowed 0 to
+    /// 1; default 1.
+    ratio instability_factor{1.0};
+    /// Roughness of the inner wall; allowed 0 to 0.02 (0 mm to 20 mm); usually 5e-5 to 0.005 (0.05 mm to 5
+    /// mm); default 0.001 (1 mm).
+    metre roughness{0.001};
+    /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
+    /// 0.
+    ratio loss_coefficients{0.0};
+    /// Factor by which the loss of the flue is raised for safety; allowed 1 to 3; default 1.
+    ratio flow_safety_factor{1.0};
+    /// Draught that appliance, connecting pipe and air supply need; allowed 0 to 200; usually 0 to 30;
+    /// default 0.
+    pascal draught_needed{0.0};
+    /// Specific heat capacity of the flue gas; allowed 950 to 1500; usually 1000 to 1250; default 1100.
+    joule_per_kilogram_kelvin specific_heat_capacity{1100.0};
+    /// Specific gas constant of the flue gas; allowed 250 to 350; default 300.
+    joule_per_kilogram_kelvin flue_gas_constant{300.0};
+    /// Specific gas constant of the outdoor air; allowed 270 to 310; default 288.
+    joule_per_kilogram_kelvin air_gas_constant{288.0};
+    /// Share of water vapour in the flue gas as it is in the chimney; allowed 0 to 0.4 (0 % to 40 %);
+    /// usually 0.02 to 0.2 (2 % to 20 %); NaN means: not stated.
+    ratio_wet water_vapour;
+    /// Barometric pressure at the place; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    /// 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+};
+
+struct chimney_draught_output {
+    /// Internal coefficient of heat transfer.
+    watt_per_square_metre_kelvin internal_coefficient;
+    /// Coefficient of heat transmission on the inner surface.
+    watt_per_square_metre_kelvin transmission_coefficient;
+    /// Cooling number.
+    ratio cooling_number;
+    /// Mean temperature of the flue gas.
+    kelvin mean_flue_temperature;
+    /// Temperature of the flue gas at the outlet.
+    kelvin outlet_temperature;
+    /// Temperature of the inner wall at the outlet, the wall settled.
+    kelvin outlet_wall_temperature;
+    /// Mean density of the flue gas.
+    kilogram_per_cubic_metre flue_density;
+    /// Mean velocity of the flue gas.
+    metre_per_second velocity;
+    /// Reynolds number.
+    ratio reynolds_number;
+    /// Draught at rest.
+    pascal draught;
+    /// Loss of the flue with its safety factor.
+    pascal pressure_loss;
+    /// Draught at the inlet of the chimney.
+    pascal net_draught;
+    /// Draught left over what is needed.
+    pascal spare_draught;
+    /// Outdoor temperature at which nothing would be left over, this mean flue temperature kept.
+    kelvin reversal_outdoor_temperature;
+    /// Dew point of the water vapour; NaN means: no water vapour stated, or a dew point below freezing.
+    kelvin dew_point;
+    /// Inner wall at the outlet above the dew point; negative where it is wet; NaN means: no dew point.
+    kelvin_difference dew_point_margin;
+    /// Length from the inlet at which the wall begins to be wet; NaN means: the wall stays dry, or no dew
+    /// point.
+    metre wet_from;
+};
+
+/// Draught and cooling of a chimney; see fw_chimney_draught for settings, accuracy, cautions and sources.
+/// Cooling of the flue gas with height, draught, loss and what is left, wall temperature at the outlet
+/// and whether and where the wall is wet.
+inline chimney_draught_output chimney_draught(const chimney_draught_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_chimney_draught_output, chimney_draught_output, fw_chimney_draught_input>(
+        input, [&](const fw_chimney_draught_input *given, fw_chimney_draught_output *made) { return fw_chimney_draught(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<chimney_draught_output> chimney_draught(const std::vector<chimney_draught_input> &inputs)
+{
+    rows<chimney_draught_output> made{std::vector<chimney_draught_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_chimney_draught_batch(inputs.size(), reinterpret_cast<const fw_chimney_draught_input *>(inputs.data()),
+        sizeof(chimney_draught_input), reinterpret_cast<fw_chimney_draught_output *>(made.outputs.data()), sizeof(chimney_draught_output), made.status.data()));
     return made;
 }
 

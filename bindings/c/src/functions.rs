@@ -15,6 +15,18 @@ pub type fw_cubic_metre_at_reference_conditions = f64;
 /// Volume (at the meter), SI.
 pub type fw_cubic_metre_at_the_meter = f64;
 
+/// Volume per energy, SI.
+pub type fw_cubic_metre_per_joule = f64;
+
+/// Volume per energy (gross), SI.
+pub type fw_cubic_metre_per_joule_gross = f64;
+
+/// Volume per energy (net), SI.
+pub type fw_cubic_metre_per_joule_net = f64;
+
+/// Specific volume, SI.
+pub type fw_cubic_metre_per_kilogram = f64;
+
 /// Volume flow, SI.
 pub type fw_cubic_metre_per_second = f64;
 
@@ -23,6 +35,9 @@ pub type fw_cubic_metre_per_second_at_reference_conditions = f64;
 
 /// Volume flow (at the meter), SI.
 pub type fw_cubic_metre_per_second_at_the_meter = f64;
+
+/// Volume per power, SI.
+pub type fw_cubic_metre_per_watt = f64;
 
 /// Energy, SI.
 pub type fw_joule = f64;
@@ -51,6 +66,9 @@ pub type fw_joule_per_kilogram_net = f64;
 /// Heat capacity per length, SI.
 pub type fw_joule_per_metre_kelvin = f64;
 
+/// Molar energy, SI.
+pub type fw_joule_per_mole = f64;
+
 /// Molar energy (gross), SI.
 pub type fw_joule_per_mole_gross = f64;
 
@@ -68,6 +86,12 @@ pub type fw_kilogram = f64;
 
 /// Density, SI.
 pub type fw_kilogram_per_cubic_metre = f64;
+
+/// Mass per energy (gross), SI.
+pub type fw_kilogram_per_joule_gross = f64;
+
+/// Mass per energy (net), SI.
+pub type fw_kilogram_per_joule_net = f64;
 
 /// Mass per length, SI.
 pub type fw_kilogram_per_metre = f64;
@@ -132,11 +156,41 @@ pub type fw_radian = f64;
 /// Ratio, SI.
 pub type fw_ratio = f64;
 
+/// Ratio (air-free), SI.
+pub type fw_ratio_air_free = f64;
+
+/// Ratio (dry), SI.
+pub type fw_ratio_dry = f64;
+
+/// Ratio (gross), SI.
+pub type fw_ratio_gross = f64;
+
+/// Ratio (net), SI.
+pub type fw_ratio_net = f64;
+
+/// Ratio (wet), SI.
+pub type fw_ratio_wet = f64;
+
 /// Time, SI.
 pub type fw_second = f64;
 
 /// Area, SI.
 pub type fw_square_metre = f64;
+
+/// Area (equivalent), SI.
+pub type fw_square_metre_equivalent = f64;
+
+/// Area (free), SI.
+pub type fw_square_metre_free = f64;
+
+/// Thermal resistance of an area, SI.
+pub type fw_square_metre_kelvin_per_watt = f64;
+
+/// Kinematic viscosity, SI.
+pub type fw_square_metre_per_second = f64;
+
+/// Area per power, SI.
+pub type fw_square_metre_per_watt = f64;
 
 /// Electric potential, SI.
 pub type fw_volt = f64;
@@ -167,6 +221,1231 @@ pub type fw_watt_per_metre_kelvin_of_length = f64;
 
 /// Heat transfer coefficient, SI.
 pub type fw_watt_per_square_metre_kelvin = f64;
+
+/// What goes into fw_combustion_air_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_combustion_air_flow_input {
+    /// Heat input on the net calorific value; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to
+    /// 1000000 (1 kW to 1000 kW).
+    pub heat_input_net: fw_watt_net,
+    /// Net calorific value of the gas at the reference conditions of its volume; allowed 1000000 to 2e8 (1
+    /// MJ/m³ to 200 MJ/m³); usually 1e7 to 1.3e8 (10 MJ/m³ to 130 MJ/m³).
+    pub net_calorific_value: fw_joule_per_cubic_metre_net,
+    /// Air needed per volume of gas; allowed 0.5 to 60.
+    pub stoichiometric_air: fw_ratio,
+    /// Excess air ratio, the air drawn in by a draught diverter counted; allowed 1 to 20.
+    pub excess_air_ratio: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_combustion_air_flow_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_combustion_air_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_combustion_air_flow_output {
+    /// Gas rate at the reference conditions of the calorific value.
+    pub gas_rate: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Air flow at the same conditions.
+    pub air_flow: fw_cubic_metre_per_second,
+}
+const _: () = assert!(size_of::<fw_combustion_air_flow_output>() == 2 * size_of::<f64>());
+
+static COMBUSTION_AIR_FLOW: Face = Face::new("combustion_air_flow");
+
+/// Combustion air flow.
+///
+/// Gas rate and air flow of a burner from its net heat input, the gas and the excess air ratio.
+///
+/// Accuracy: Exact arithmetic on the inputs.
+///
+/// Source: definition (gas rate = heat input / net calorific value; air = gas rate × air needed ×
+/// excess air ratio).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_combustion_air_flow(
+    input: *const fw_combustion_air_flow_input,
+    output: *mut fw_combustion_air_flow_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COMBUSTION_AIR_FLOW.evaluate::<4, 2>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_combustion_air_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_combustion_air_flow_batch(
+    rows: usize,
+    inputs: *const fw_combustion_air_flow_input,
+    input_stride: usize,
+    outputs: *mut fw_combustion_air_flow_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COMBUSTION_AIR_FLOW.batch::<4, 2>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_combustion_air_flow into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_combustion_air_flow_unset(input: *mut fw_combustion_air_flow_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COMBUSTION_AIR_FLOW.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_combustion_products.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_combustion_products_input {
+    /// Excess air ratio: air supplied over air needed. Below 1 the mixture is rich, and its products are
+    /// another matter; allowed 1 to 50; usually 1 to 3; default 1.
+    pub excess_air_ratio: fw_ratio,
+    /// Temperature of the combustion air, for its humidity; allowed 253.15 to 333.15 (-20 °C to 60 °C);
+    /// default 293.15 (20 °C).
+    pub air_temperature: fw_kelvin,
+    /// Relative humidity of the combustion air; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    pub relative_humidity: fw_ratio,
+    /// Absolute pressure of the atmosphere; allowed 60000 to 110000 (600 mbar to 1100 mbar); default 101325
+    /// (1013.25 mbar).
+    pub barometer: fw_pascal_absolute,
+    /// Compression factor of the fuel gas at 15 °C, for the real volume of air per volume of gas; allowed
+    /// 0.8 to 1.1; default 1.
+    pub fuel_compression_factor: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_combustion_products_input>() == 5 * size_of::<f64>());
+
+/// What comes out of fw_combustion_products.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_combustion_products_output {
+    /// Dry air needed per volume of gas, both at the same temperature and pressure; NaN means: the fuel is
+    /// not a gas.
+    pub stoichiometric_air: fw_ratio,
+    /// The same with the compression factors of gas and air at 15 °C; NaN means: the fuel is not a gas.
+    pub stoichiometric_air_real: fw_ratio,
+    /// Oxygen needed per volume of gas; NaN means: the fuel is not a gas.
+    pub stoichiometric_oxygen: fw_ratio,
+    /// Dry flue gas per volume of gas; NaN means: the fuel is not a gas.
+    pub dry_flue: fw_ratio,
+    /// Wet flue gas per volume of gas; NaN means: the fuel is not a gas.
+    pub wet_flue: fw_ratio,
+    /// Water vapour per volume of gas; NaN means: the fuel is not a gas.
+    pub water_vapour: fw_ratio,
+    /// Carbon dioxide per volume of gas; NaN means: the fuel is not a gas.
+    pub carbon_dioxide: fw_ratio,
+    /// Dry air needed, normal cubic metres per kilogram of fuel.
+    pub stoichiometric_air_per_mass: fw_cubic_metre_per_kilogram,
+    /// Oxygen needed, normal cubic metres per kilogram of fuel.
+    pub stoichiometric_oxygen_per_mass: fw_cubic_metre_per_kilogram,
+    /// Dry flue gas, normal cubic metres per kilogram of fuel.
+    pub dry_flue_per_mass: fw_cubic_metre_per_kilogram,
+    /// Wet flue gas, normal cubic metres per kilogram of fuel.
+    pub wet_flue_per_mass: fw_cubic_metre_per_kilogram,
+    /// Water vapour, normal cubic metres per kilogram of fuel.
+    pub water_vapour_per_mass: fw_cubic_metre_per_kilogram,
+    /// Carbon dioxide, normal cubic metres per kilogram of fuel.
+    pub carbon_dioxide_per_mass: fw_cubic_metre_per_kilogram,
+    /// Mass of dry air needed over mass of fuel.
+    pub stoichiometric_air_mass: fw_ratio,
+    /// Mass of the dry air supplied over mass of fuel.
+    pub air_mass: fw_ratio,
+    /// Mass of wet flue gas over mass of fuel.
+    pub flue_mass: fw_ratio,
+    /// Mass of water in the flue gas over mass of fuel.
+    pub water_mass: fw_ratio,
+    /// Water in the air, mass over mass of dry air.
+    pub humidity_ratio: fw_ratio,
+    /// Largest carbon dioxide in dry flue gas: complete combustion without excess air.
+    pub carbon_dioxide_maximum: fw_ratio_dry,
+    /// Oxygen in dry flue gas.
+    pub oxygen_dry: fw_ratio_dry,
+    /// Carbon dioxide in dry flue gas.
+    pub carbon_dioxide_dry: fw_ratio_dry,
+    /// Carbon dioxide in wet flue gas.
+    pub carbon_dioxide_wet: fw_ratio_wet,
+    /// Water vapour in wet flue gas.
+    pub water_wet: fw_ratio_wet,
+    /// Oxygen in wet flue gas.
+    pub oxygen_wet: fw_ratio_wet,
+    /// Nitrogen in wet flue gas.
+    pub nitrogen_wet: fw_ratio_wet,
+    /// Argon in wet flue gas.
+    pub argon_wet: fw_ratio_wet,
+    /// Sulphur dioxide in wet flue gas.
+    pub sulphur_dioxide_wet: fw_ratio_wet,
+    /// Temperature at which the flue gas begins to condense; NaN means: too little water vapour to condense
+    /// above 0 °C.
+    pub water_dew_point: fw_kelvin,
+    /// Molar mass of the wet flue gas.
+    pub flue_molar_mass: fw_kilogram_per_mole,
+    /// Density of the wet flue gas at 0 °C and 1013.25 mbar, had nothing condensed.
+    pub flue_normal_density: fw_kilogram_per_cubic_metre,
+    /// Dry air needed, normal cubic metres per net heat input.
+    pub stoichiometric_air_per_net_heat: fw_cubic_metre_per_joule_net,
+    /// Dry flue gas, normal cubic metres per net heat input.
+    pub dry_flue_per_net_heat: fw_cubic_metre_per_joule_net,
+    /// Dry flue gas, normal cubic metres per gross heat input.
+    pub dry_flue_per_gross_heat: fw_cubic_metre_per_joule_gross,
+    /// Carbon dioxide from the fuel per gross heat input.
+    pub carbon_dioxide_per_gross_heat: fw_kilogram_per_joule_gross,
+}
+const _: () = assert!(size_of::<fw_combustion_products_output>() == 34 * size_of::<f64>());
+
+static COMBUSTION_PRODUCTS: Face = Face::new("combustion_products");
+
+/// Air needed and flue gas made.
+///
+/// Stoichiometric air, dry and wet flue gas, largest carbon dioxide, composition, dew point and amounts
+/// per heat input of a fuel, at any excess air ratio from 1, with humid air.
+///
+/// Accuracy: Amounts as exact as the composition; dew point 0.02 K of the formulation, 0.1 K of real
+/// flue gas.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+/// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+/// every default.
+///
+/// Source: element balance (air and flue gas; the composition of dry air is stated in the setting).
+///
+/// Source: ISO 6976:2016 (atomic masses, calorific values at 25 °C, compression factor of air).
+///
+/// Source: IAPWS-IF97 region 4 (dew point and humidity, without enhancement factor).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_combustion_products(
+    context: *const fw_context,
+    input: *const fw_combustion_products_input,
+    output: *mut fw_combustion_products_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COMBUSTION_PRODUCTS.evaluate::<5, 34>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_combustion_products over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_combustion_products_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_combustion_products_input,
+    input_stride: usize,
+    outputs: *mut fw_combustion_products_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COMBUSTION_PRODUCTS.batch::<5, 34>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_combustion_products into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_combustion_products_unset(input: *mut fw_combustion_products_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COMBUSTION_PRODUCTS.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_flame_temperature.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flame_temperature_input {
+    /// Excess air ratio: air supplied over air needed; allowed 1 to 20; default 1.
+    pub excess_air_ratio: fw_ratio,
+    /// Temperature of the fuel gas; liquids and solids are taken to enter at 25 °C; allowed 233.15 to
+    /// 373.15 (-40 °C to 100 °C); default 298.15 (25 °C).
+    pub fuel_temperature: fw_kelvin,
+    /// Temperature of the combustion air; allowed 233.15 to 873.15 (-40 °C to 600 °C); default 298.15 (25
+    /// °C).
+    pub air_temperature: fw_kelvin,
+    /// Water in the combustion air as relative humidity at 20 °C; allowed 0 to 1 (0 % to 100 %); default 0
+    /// (0 %).
+    pub relative_humidity_20: fw_ratio,
+    /// Absolute pressure; allowed 10000 to 2000000 (100 mbar to 20000 mbar); default 101325 (1013.25 mbar).
+    pub pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_flame_temperature_input>() == 5 * size_of::<f64>());
+
+/// What comes out of fw_flame_temperature.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flame_temperature_output {
+    /// Adiabatic flame temperature in chemical equilibrium, with dissociation.
+    pub flame_temperature: fw_kelvin,
+    /// Adiabatic flame temperature if combustion were complete; too high above about 1500 °C.
+    pub flame_temperature_complete: fw_kelvin,
+    /// Carbon monoxide in the wet gas in equilibrium at flame temperature; nearly all of it burns on
+    /// cooling.
+    pub carbon_monoxide_wet: fw_ratio_wet,
+    /// Nitric oxide in the wet gas in equilibrium at flame temperature; a flame has no time to form as
+    /// much.
+    pub nitric_oxide_wet: fw_ratio_wet,
+    /// Oxygen in the wet gas in equilibrium at flame temperature.
+    pub oxygen_wet: fw_ratio_wet,
+    /// Hydrogen in the wet gas in equilibrium at flame temperature.
+    pub hydrogen_wet: fw_ratio_wet,
+}
+const _: () = assert!(size_of::<fw_flame_temperature_output>() == 6 * size_of::<f64>());
+
+static FLAME_TEMPERATURE: Face = Face::new("flame_temperature");
+
+/// Adiabatic flame temperature.
+///
+/// Temperature of the flame if no heat left it, with dissociation in chemical equilibrium and for
+/// complete combustion, and the carbon monoxide and nitric oxide that belong to it.
+///
+/// Accuracy: 2 K in equilibrium (CO2, CO, H2O, H2, O2, OH, H, O, N2, NO), 1 K complete. A real flame is
+/// colder: it radiates.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+/// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+/// every default.
+///
+/// Source: NASA TM-4513 (1993) (enthalpies and entropies, 200 to 6000 K).
+///
+/// Source: NASA RP-1311 part I (1994), section 2 (iteration to the least Gibbs energy).
+///
+/// Source: ISO 6976:2016 (net calorific value at 25 °C).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flame_temperature(
+    context: *const fw_context,
+    input: *const fw_flame_temperature_input,
+    output: *mut fw_flame_temperature_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLAME_TEMPERATURE.evaluate::<5, 6>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_flame_temperature over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flame_temperature_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_flame_temperature_input,
+    input_stride: usize,
+    outputs: *mut fw_flame_temperature_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLAME_TEMPERATURE.batch::<5, 6>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_flame_temperature into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flame_temperature_unset(input: *mut fw_flame_temperature_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLAME_TEMPERATURE.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_gas_enthalpy.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_enthalpy_input {
+    /// Temperature of the gas; allowed 223.15 to 2973.15 (-50 °C to 2700 °C); usually 273.15 to 873.15 (0
+    /// °C to 600 °C).
+    pub temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_gas_enthalpy_input>() == 1 * size_of::<f64>());
+
+/// What comes out of fw_gas_enthalpy.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_enthalpy_output {
+    /// Carbon dioxide.
+    pub carbon_dioxide: fw_joule_per_mole,
+    /// Water vapour as an ideal gas.
+    pub water_vapour: fw_joule_per_mole,
+    /// Oxygen.
+    pub oxygen: fw_joule_per_mole,
+    /// Nitrogen.
+    pub nitrogen: fw_joule_per_mole,
+    /// Argon.
+    pub argon: fw_joule_per_mole,
+    /// Sulphur dioxide.
+    pub sulphur_dioxide: fw_joule_per_mole,
+    /// Carbon monoxide.
+    pub carbon_monoxide: fw_joule_per_mole,
+}
+const _: () = assert!(size_of::<fw_gas_enthalpy_output>() == 7 * size_of::<f64>());
+
+static GAS_ENTHALPY: Face = Face::new("gas_enthalpy");
+
+/// Enthalpies of flue gases.
+///
+/// Heat of one mole of each flue gas above 25 °C.
+///
+/// Accuracy: 0.1 % up to 1000 K.
+///
+/// Source: NASA TM-4513 (1993) (seven-coefficient polynomials, 200 to 6000 K (sulphur dioxide 300 to
+/// 5000 K)).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_enthalpy(
+    input: *const fw_gas_enthalpy_input,
+    output: *mut fw_gas_enthalpy_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_ENTHALPY.evaluate::<1, 7>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_gas_enthalpy over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_enthalpy_batch(
+    rows: usize,
+    inputs: *const fw_gas_enthalpy_input,
+    input_stride: usize,
+    outputs: *mut fw_gas_enthalpy_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_ENTHALPY.batch::<1, 7>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_gas_enthalpy into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_enthalpy_unset(input: *mut fw_gas_enthalpy_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_ENTHALPY.unset::<1>(input.cast()) }
+}
+
+/// What goes into fw_saturated_water.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_saturated_water_input {
+    /// Temperature of water and vapour; allowed 273.15 to 373.15 (0 °C to 100 °C).
+    pub temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_saturated_water_input>() == 1 * size_of::<f64>());
+
+/// What comes out of fw_saturated_water.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_saturated_water_output {
+    /// Saturation pressure.
+    pub saturation_pressure: fw_pascal_absolute,
+    /// Heat of vaporisation.
+    pub heat_of_vaporisation: fw_joule_per_kilogram,
+    /// Enthalpy of the liquid above that at the triple point.
+    pub liquid_enthalpy: fw_joule_per_kilogram,
+}
+const _: () = assert!(size_of::<fw_saturated_water_output>() == 3 * size_of::<f64>());
+
+static SATURATED_WATER: Face = Face::new("saturated_water");
+
+/// Saturated water.
+///
+/// Vapour pressure, heat of vaporisation and liquid enthalpy of water from 0 to 100 °C.
+///
+/// Accuracy: Saturation pressure 7e-5 of IAPWS-95.
+///
+/// Source: IAPWS-IF97 region 4, R7-97(2012) (saturation pressure, by a fit within 6e-8).
+///
+/// Source: IAPWS-95, by CoolProp 8.0.0 (heat of vaporisation and liquid enthalpy, by fits within 2
+/// J/kg).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_saturated_water(
+    input: *const fw_saturated_water_input,
+    output: *mut fw_saturated_water_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SATURATED_WATER.evaluate::<1, 3>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_saturated_water over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_saturated_water_batch(
+    rows: usize,
+    inputs: *const fw_saturated_water_input,
+    input_stride: usize,
+    outputs: *mut fw_saturated_water_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SATURATED_WATER.batch::<1, 3>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_saturated_water into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_saturated_water_unset(input: *mut fw_saturated_water_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SATURATED_WATER.unset::<1>(input.cast()) }
+}
+
+/// What goes into fw_carbon_monoxide.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_carbon_monoxide_input {
+    /// Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    /// to 1000 ppm).
+    pub carbon_monoxide_dry: fw_ratio_dry,
+    /// Carbon dioxide in dry flue gas; allowed 0.0005 to 0.25 (0.05 % to 25 %); usually 0.01 to 0.15 (1 %
+    /// to 15 %); NaN means: not measured.
+    pub carbon_dioxide_dry: fw_ratio_dry,
+    /// Oxygen in dry flue gas; allowed 0 to 0.205 (0 % to 20.5 %); usually 0.01 to 0.18 (1 % to 18 %); NaN
+    /// means: not measured.
+    pub oxygen_dry: fw_ratio_dry,
+    /// Oxygen of air in the rule's own formula: 20.9, 20.95 or 21 %; needed with oxygen; allowed 0.208 to
+    /// 0.211 (20.8 % to 21.1 %); NaN means: no rule chosen.
+    pub air_oxygen: fw_ratio_dry,
+    /// Oxygen that the rule refers to; 0 % means air-free; allowed 0 to 0.2 (0 % to 20 %); default 0 (0 %).
+    pub reference_oxygen: fw_ratio_dry,
+    /// Largest carbon dioxide of the fuel; needed for the air-free value from carbon dioxide; allowed 0.01
+    /// to 0.25 (1 % to 25 %); NaN means: not given.
+    pub carbon_dioxide_maximum: fw_ratio_dry,
+}
+const _: () = assert!(size_of::<fw_carbon_monoxide_input>() == 6 * size_of::<f64>());
+
+/// What comes out of fw_carbon_monoxide.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_carbon_monoxide_output {
+    /// Carbon monoxide over carbon dioxide, both by volume of the same sample; dilution does not change it;
+    /// NaN means: carbon dioxide not measured.
+    pub carbon_monoxide_ratio: fw_ratio,
+    /// Carbon dioxide over carbon monoxide, the "one to ..." way of stating it; NaN means: no carbon
+    /// monoxide, or carbon dioxide not measured.
+    pub carbon_dioxide_over_monoxide: fw_ratio,
+    /// Carbon monoxide at zero oxygen, from the oxygen read; NaN means: oxygen not measured or no oxygen of
+    /// air chosen.
+    pub carbon_monoxide_air_free: fw_ratio_air_free,
+    /// Carbon monoxide at reference oxygen, from the oxygen read; NaN means: oxygen not measured or no
+    /// oxygen of air chosen.
+    pub carbon_monoxide_at_reference: fw_ratio_dry,
+    /// Carbon monoxide at zero excess air, from the carbon dioxide read and the fuel's largest one; NaN
+    /// means: carbon dioxide or its largest value not given.
+    pub carbon_monoxide_air_free_from_carbon_dioxide: fw_ratio_air_free,
+}
+const _: () = assert!(size_of::<fw_carbon_monoxide_output>() == 5 * size_of::<f64>());
+
+static CARBON_MONOXIDE: Face = Face::new("carbon_monoxide");
+
+/// Carbon monoxide ratio and air-free value.
+///
+/// CO/CO2 ratio, air-free carbon monoxide from oxygen or from carbon dioxide, and carbon monoxide at a
+/// reference oxygen.
+///
+/// Accuracy: Exact arithmetic; the short forms are within 0.5 % of the element balance.
+///
+/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+/// are to be checked for themselves.
+///
+/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+///
+/// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+/// beside them.
+///
+/// Source: definition (ratio CO/CO2 by volume of the same sample).
+///
+/// Source: common practice; the form of US and German rules (CO O2air / (O2air - O2), CO CO2max / CO2).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_carbon_monoxide(
+    input: *const fw_carbon_monoxide_input,
+    output: *mut fw_carbon_monoxide_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CARBON_MONOXIDE.evaluate::<6, 5>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_carbon_monoxide over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_carbon_monoxide_batch(
+    rows: usize,
+    inputs: *const fw_carbon_monoxide_input,
+    input_stride: usize,
+    outputs: *mut fw_carbon_monoxide_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CARBON_MONOXIDE.batch::<6, 5>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_carbon_monoxide into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_carbon_monoxide_unset(input: *mut fw_carbon_monoxide_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CARBON_MONOXIDE.unset::<6>(input.cast()) }
+}
+
+/// What goes into fw_flue_analysis.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_analysis_input {
+    /// Oxygen in dry flue gas; allowed 0 to 0.209 (0 % to 20.9 %); usually 0.02 to 0.12 (2 % to 12 %); NaN
+    /// means: not measured.
+    pub oxygen_dry: fw_ratio_dry,
+    /// Carbon dioxide in dry flue gas, measured as such; leave it out where the instrument derives it from
+    /// oxygen; allowed 0.0005 to 0.25 (0.05 % to 25 %); usually 0.04 to 0.15 (4 % to 15 %); NaN means: not
+    /// measured.
+    pub carbon_dioxide_dry: fw_ratio_dry,
+    /// Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    /// to 1000 ppm).
+    pub carbon_monoxide_dry: fw_ratio_dry,
+    /// Temperature of the flue gas where the sample is taken; allowed 253.15 to 873.15 (-20 °C to 600 °C);
+    /// usually 303.15 to 573.15 (30 °C to 300 °C).
+    pub flue_temperature: fw_kelvin,
+    /// Temperature of the combustion air where the burner takes it; allowed 233.15 to 333.15 (-40 °C to 60
+    /// °C); usually 263.15 to 313.15 (-10 °C to 40 °C).
+    pub air_temperature: fw_kelvin,
+    /// Absolute pressure of the atmosphere at the place, not reduced to sea level; allowed 60000 to 110000
+    /// (600 mbar to 1100 mbar); usually 80000 to 104500 (800 mbar to 1045 mbar); default 101325 (1013.25
+    /// mbar).
+    pub barometer: fw_pascal_absolute,
+    /// Relative humidity of the combustion air; dry air is the convention of published loss figures;
+    /// allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    pub relative_humidity: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_flue_analysis_input>() == 7 * size_of::<f64>());
+
+/// What comes out of fw_flue_analysis.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_analysis_output {
+    /// Excess air ratio: air supplied over air needed, by element balance with the carbon monoxide in it.
+    pub excess_air_ratio: fw_ratio,
+    /// Excess air: the excess air ratio less one.
+    pub excess_air: fw_ratio,
+    /// Oxygen in dry flue gas derived from the carbon dioxide; NaN means: measured, not derived.
+    pub oxygen_dry_derived: fw_ratio_dry,
+    /// Carbon dioxide in dry flue gas derived from the oxygen and the fuel; not an independent reading; NaN
+    /// means: measured, not derived.
+    pub carbon_dioxide_dry_derived: fw_ratio_dry,
+    /// Measured less derived carbon dioxide: nearly zero when oxygen, carbon dioxide and fuel belong
+    /// together; NaN means: only one of the two was measured.
+    pub carbon_dioxide_closure: fw_ratio,
+    /// Largest carbon dioxide the fuel can give in dry flue gas.
+    pub carbon_dioxide_maximum: fw_ratio_dry,
+    /// Carbon monoxide over carbon dioxide, the measured one where there is one; dilution does not change
+    /// it.
+    pub carbon_monoxide_ratio: fw_ratio,
+    /// Carbon monoxide per dry flue gas of complete combustion without excess air, by exact balance.
+    pub carbon_monoxide_air_free: fw_ratio_air_free,
+    /// Temperature at which the flue gas begins to condense; NaN means: too little water vapour to condense
+    /// above 0 °C.
+    pub water_dew_point: fw_kelvin,
+    /// Heat in the dry flue gas above 25 °C.
+    pub dry_gas_loss: fw_ratio_gross,
+    /// Heat in the water vapour above 25 °C.
+    pub moisture_loss: fw_ratio_gross,
+    /// Latent heat that leaves with the vapour, less that which came with humid air.
+    pub latent_loss: fw_ratio_gross,
+    /// Heat in the condensate, which leaves at flue temperature.
+    pub condensate_loss: fw_ratio_gross,
+    /// Heat not released because carbon monoxide did not burn.
+    pub unburnt_loss: fw_ratio_gross,
+    /// Heat brought by the combustion air above 25 °C; negative where it is colder.
+    pub air_credit: fw_ratio_gross,
+    /// Heat brought by the fuel gas, taken at air temperature; zero for liquids and solids.
+    pub fuel_credit: fw_ratio_gross,
+    /// Flue loss as short formulae mean it: heat of dry gas and vapour above air temperature, without
+    /// latent heat and carbon monoxide.
+    pub flue_loss_net: fw_ratio_net,
+    /// Combustion efficiency on the gross calorific value: what does not leave by the flue.
+    pub efficiency_gross: fw_ratio_gross,
+    /// Combustion efficiency on the net calorific value; above 100 % where enough condenses.
+    pub efficiency_net: fw_ratio_net,
+    /// Condensate per gross heat input.
+    pub condensate: fw_kilogram_per_joule_gross,
+}
+const _: () = assert!(size_of::<fw_flue_analysis_output>() == 20 * size_of::<f64>());
+
+static FLUE_ANALYSIS: Face = Face::new("flue_analysis");
+
+/// Flue gas analysis.
+///
+/// Excess air, derived gases, carbon monoxide ratio and air-free, dew point, every loss, condensate and
+/// the combustion efficiency on both bases, from oxygen or carbon dioxide, carbon monoxide and
+/// temperatures, by exact element and energy balance.
+///
+/// Accuracy: The balance itself: 0.002 percentage points of loss against independent computation. The
+/// readings decide: 0.3 % O2 is about 2 % of excess air. Loss of the case to the room is not in it.
+///
+/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+/// are to be checked for themselves.
+///
+/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+///
+/// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+/// beside them.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+/// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+/// every default.
+///
+/// Source: element and energy balance (excess air, derived gases, losses; no correlation).
+///
+/// Source: NASA TM-4513 (1993) (enthalpies of the flue gases, 200 to 1000 K).
+///
+/// Source: ISO 6976:2016 (calorific values and latent heat at 25 °C).
+///
+/// Source: IAPWS-IF97 region 4; IAPWS-95 (dew point and saturation; enthalpy of the condensate).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_analysis(
+    context: *const fw_context,
+    input: *const fw_flue_analysis_input,
+    output: *mut fw_flue_analysis_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_ANALYSIS.evaluate::<7, 20>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_flue_analysis over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_analysis_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_flue_analysis_input,
+    input_stride: usize,
+    outputs: *mut fw_flue_analysis_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_ANALYSIS.batch::<7, 20>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_flue_analysis into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_analysis_unset(input: *mut fw_flue_analysis_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_ANALYSIS.unset::<7>(input.cast()) }
+}
+
+/// What goes into fw_flue_emissions.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_emissions_input {
+    /// Oxygen in dry flue gas; allowed 0 to 0.205 (0 % to 20.5 %); usually 0.02 to 0.12 (2 % to 12 %).
+    pub oxygen_dry: fw_ratio_dry,
+    /// Carbon monoxide in dry flue gas; allowed 0 to 0.1 (0 ppm to 100000 ppm); usually 0 to 0.001 (0 ppm
+    /// to 1000 ppm).
+    pub carbon_monoxide_dry: fw_ratio_dry,
+    /// Nitrogen oxides in dry flue gas; allowed 0 to 0.01 (0 ppm to 10000 ppm); usually 0 to 0.0003 (0 ppm
+    /// to 300 ppm); NaN means: not measured.
+    pub nitrogen_oxides_dry: fw_ratio_dry,
+    /// Oxygen that the rule refers emissions to: 0 % means air-free; allowed 0 to 0.2 (0 % to 20 %).
+    pub reference_oxygen: fw_ratio_dry,
+    /// Oxygen of air in the rule's own formula: 20.9, 20.95 or 21 %; allowed 0.208 to 0.211 (20.8 % to 21.1
+    /// %).
+    pub air_oxygen: fw_ratio_dry,
+    /// Temperature to which masses per cubic metre refer; allowed 223.15 to 333.15 (-50 °C to 60 °C);
+    /// default 273.15 (0 °C).
+    pub volume_temperature: fw_kelvin,
+    /// Absolute pressure to which masses per cubic metre refer; allowed 60000 to 110000 (600 mbar to 1100
+    /// mbar); default 101325 (1013.25 mbar).
+    pub volume_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_flue_emissions_input>() == 7 * size_of::<f64>());
+
+/// What comes out of fw_flue_emissions.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_emissions_output {
+    /// Excess air ratio by element balance.
+    pub excess_air_ratio: fw_ratio,
+    /// Excess air ratio by the short form with the rule's oxygen of air; 1 to 8 % high for hydrocarbons.
+    pub excess_air_ratio_short: fw_ratio,
+    /// Carbon dioxide in dry flue gas derived from oxygen by element balance.
+    pub carbon_dioxide_dry_derived: fw_ratio_dry,
+    /// Carbon dioxide in dry flue gas derived by the short form.
+    pub carbon_dioxide_dry_short: fw_ratio_dry,
+    /// Carbon monoxide over carbon dioxide, derived by element balance.
+    pub carbon_monoxide_ratio: fw_ratio,
+    /// Carbon monoxide over carbon dioxide, derived by the short form.
+    pub carbon_monoxide_ratio_short: fw_ratio,
+    /// Carbon monoxide per dry flue gas of complete combustion without excess air, by element balance.
+    pub carbon_monoxide_air_free: fw_ratio_air_free,
+    /// Carbon monoxide air-free by the rule's formula.
+    pub carbon_monoxide_air_free_rule: fw_ratio_air_free,
+    /// Carbon monoxide at reference oxygen by the rule's formula.
+    pub carbon_monoxide_at_reference: fw_ratio_dry,
+    /// Nitrogen oxides at reference oxygen by the rule's formula; NaN means: not measured.
+    pub nitrogen_oxides_at_reference: fw_ratio_dry,
+    /// Mass of carbon monoxide per cubic metre of dry flue gas as measured.
+    pub carbon_monoxide_concentration: fw_kilogram_per_cubic_metre,
+    /// Mass of carbon monoxide per cubic metre of dry flue gas at reference oxygen.
+    pub carbon_monoxide_concentration_at_reference: fw_kilogram_per_cubic_metre,
+    /// Mass of nitrogen oxides, counted as NO2, per cubic metre of dry flue gas as measured; NaN means: not
+    /// measured.
+    pub nitrogen_oxides_concentration: fw_kilogram_per_cubic_metre,
+    /// Mass of nitrogen oxides, counted as NO2, per cubic metre of dry flue gas at reference oxygen; NaN
+    /// means: not measured.
+    pub nitrogen_oxides_concentration_at_reference: fw_kilogram_per_cubic_metre,
+    /// Carbon monoxide per gross heat input, by element balance.
+    pub carbon_monoxide_per_gross_heat: fw_kilogram_per_joule_gross,
+    /// Carbon monoxide per net heat input, by element balance.
+    pub carbon_monoxide_per_net_heat: fw_kilogram_per_joule_net,
+    /// Nitrogen oxides, counted as NO2, per gross heat input, by element balance; NaN means: not measured.
+    pub nitrogen_oxides_per_gross_heat: fw_kilogram_per_joule_gross,
+    /// Nitrogen oxides, counted as NO2, per net heat input, by element balance; NaN means: not measured.
+    pub nitrogen_oxides_per_net_heat: fw_kilogram_per_joule_net,
+}
+const _: () = assert!(size_of::<fw_flue_emissions_output>() == 18 * size_of::<f64>());
+
+static FLUE_EMISSIONS: Face = Face::new("flue_emissions");
+
+/// Emissions of carbon monoxide and nitrogen oxides.
+///
+/// Carbon monoxide and nitrogen oxides air-free, at reference oxygen, per cubic metre and per
+/// kilowatt-hour on both bases, by element balance and by the short formulae of rules.
+///
+/// Accuracy: 0.002 % against independent computation; EN practice rounds densities to 1.25 and 2.054
+/// kg/m³, 0.07 % from the ideal gas.
+///
+/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+/// are to be checked for themselves.
+///
+/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+///
+/// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+/// beside them.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+/// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+/// every default.
+///
+/// Source: element balance (excess air, derived carbon dioxide, masses per heat input).
+///
+/// Source: common practice; the form of German and US rules (x (O2air - O2ref) / (O2air - O2)).
+///
+/// Source: ISO 6976:2016 Table A.2; ideal gas (molar masses; masses per cubic metre).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_emissions(
+    context: *const fw_context,
+    input: *const fw_flue_emissions_input,
+    output: *mut fw_flue_emissions_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_EMISSIONS.evaluate::<7, 18>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_flue_emissions over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_emissions_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_flue_emissions_input,
+    input_stride: usize,
+    outputs: *mut fw_flue_emissions_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_EMISSIONS.batch::<7, 18>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_flue_emissions into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_emissions_unset(input: *mut fw_flue_emissions_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_EMISSIONS.unset::<7>(input.cast()) }
+}
+
+/// What goes into fw_mass_concentration.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_mass_concentration_input {
+    /// Share of volume; allowed 0 to 1 (0 ppm to 1000000 ppm).
+    pub fraction: fw_ratio,
+    /// Temperature to which the cubic metre refers; without it the mass is up to 7 % wrong; allowed 223.15
+    /// to 333.15 (-50 °C to 60 °C).
+    pub temperature: fw_kelvin,
+    /// Absolute pressure to which the cubic metre refers; allowed 60000 to 110000 (600 mbar to 1100 mbar);
+    /// default 101325 (1013.25 mbar).
+    pub pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_mass_concentration_input>() == 3 * size_of::<f64>());
+
+/// What comes out of fw_mass_concentration.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_mass_concentration_output {
+    /// Mass of the gas per cubic metre.
+    pub mass_concentration: fw_kilogram_per_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_mass_concentration_output>() == 1 * size_of::<f64>());
+
+static MASS_CONCENTRATION: Face = Face::new("mass_concentration");
+
+/// Mass concentration from volume fraction.
+///
+/// Milligrams per cubic metre from parts per million, at a stated temperature and pressure.
+///
+/// Accuracy: 0.1 % at room conditions (ideal gas).
+///
+/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+/// are to be checked for themselves.
+///
+/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+///
+/// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+/// beside them.
+///
+/// The context holds the settings `gas` (Which gas; nitrogen oxides are counted as nitrogen dioxide,
+/// one of carbon monoxide, carbon dioxide, nitrogen monoxide, nitrogen dioxide, default carbon
+/// monoxide); NULL takes every default.
+///
+/// Source: ideal gas; ISO 6976:2016 Table A.2 (density and molar masses).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_mass_concentration(
+    context: *const fw_context,
+    input: *const fw_mass_concentration_input,
+    output: *mut fw_mass_concentration_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { MASS_CONCENTRATION.evaluate::<3, 1>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_mass_concentration over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_mass_concentration_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_mass_concentration_input,
+    input_stride: usize,
+    outputs: *mut fw_mass_concentration_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { MASS_CONCENTRATION.batch::<3, 1>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_mass_concentration into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_mass_concentration_unset(input: *mut fw_mass_concentration_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { MASS_CONCENTRATION.unset::<3>(input.cast()) }
+}
+
+/// What goes into fw_siegert_constants.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_siegert_constants_input {
+    /// Least oxygen; allowed 0 to 0.15 (0 % to 15 %); default 0.01 (1 %).
+    pub least_oxygen: fw_ratio_dry,
+    /// Most oxygen; allowed 0.001 to 0.18 (0.1 % to 18 %); default 0.09 (9 %).
+    pub most_oxygen: fw_ratio_dry,
+    /// Lowest flue temperature; allowed 334.15 to 673.15 (61 °C to 400 °C); default 353.15 (80 °C).
+    pub lowest_flue_temperature: fw_kelvin,
+    /// Highest flue temperature; allowed 335.15 to 873.15 (62 °C to 600 °C); default 573.15 (300 °C).
+    pub highest_flue_temperature: fw_kelvin,
+    /// Air temperature; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 293.15 (20 °C).
+    pub air_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_siegert_constants_input>() == 5 * size_of::<f64>());
+
+/// What comes out of fw_siegert_constants.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_siegert_constants_output {
+    /// Constant A2 of the oxygen form.
+    pub a2: fw_ratio,
+    /// Constant B.
+    pub b: fw_ratio,
+    /// Constant A1 of the carbon dioxide form.
+    pub a1: fw_ratio,
+    /// Largest difference of the formula from the energy balance over the field.
+    pub largest_deviation: fw_ratio_net,
+}
+const _: () = assert!(size_of::<fw_siegert_constants_output>() == 4 * size_of::<f64>());
+
+static SIEGERT_CONSTANTS: Face = Face::new("siegert_constants");
+
+/// Siegert constants of a fuel.
+///
+/// Constants of Siegert's formula by least squares against the exact flue loss over a field of oxygen
+/// and flue temperature; for fuels that no rule lists, such as hydrogen blends.
+///
+/// Accuracy: The largest deviation is a result.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+/// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+/// every default.
+///
+/// Source: least squares on the energy balance of flue_analysis (9 by 12 points, evenly spaced).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_siegert_constants(
+    context: *const fw_context,
+    input: *const fw_siegert_constants_input,
+    output: *mut fw_siegert_constants_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SIEGERT_CONSTANTS.evaluate::<5, 4>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_siegert_constants over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_siegert_constants_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_siegert_constants_input,
+    input_stride: usize,
+    outputs: *mut fw_siegert_constants_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SIEGERT_CONSTANTS.batch::<5, 4>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_siegert_constants into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_siegert_constants_unset(input: *mut fw_siegert_constants_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SIEGERT_CONSTANTS.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_siegert_flue_loss.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_siegert_flue_loss_input {
+    /// Oxygen in dry flue gas; allowed 0 to 0.2 (0 % to 20 %); usually 0.02 to 0.12 (2 % to 12 %); NaN
+    /// means: not measured.
+    pub oxygen_dry: fw_ratio_dry,
+    /// Carbon dioxide in dry flue gas, for the carbon dioxide form; allowed 0.005 to 0.25 (0.5 % to 25 %);
+    /// usually 0.04 to 0.15 (4 % to 15 %); NaN means: not measured.
+    pub carbon_dioxide_dry: fw_ratio_dry,
+    /// Largest carbon dioxide of the fuel, for the carbon dioxide form; allowed 0.01 to 0.25 (1 % to 25 %);
+    /// NaN means: not given.
+    pub carbon_dioxide_maximum: fw_ratio_dry,
+    /// Temperature of the flue gas; allowed 253.15 to 873.15 (-20 °C to 600 °C); usually 333.15 to 573.15
+    /// (60 °C to 300 °C).
+    pub flue_temperature: fw_kelvin,
+    /// Temperature of the combustion air; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 263.15 to
+    /// 313.15 (-10 °C to 40 °C).
+    pub air_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_siegert_flue_loss_input>() == 5 * size_of::<f64>());
+
+/// What comes out of fw_siegert_flue_loss.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_siegert_flue_loss_output {
+    /// Flue loss from oxygen, share of the net heat input; NaN means: oxygen not measured.
+    pub flue_loss_net: fw_ratio_net,
+    /// Net heat input less that flue loss; NaN means: oxygen not measured.
+    pub efficiency_net: fw_ratio_net,
+    /// Flue loss from carbon dioxide, share of the net heat input; NaN means: carbon dioxide or its largest
+    /// value not given.
+    pub flue_loss_net_from_carbon_dioxide: fw_ratio_net,
+}
+const _: () = assert!(size_of::<fw_siegert_flue_loss_output>() == 3 * size_of::<f64>());
+
+static SIEGERT_FLUE_LOSS: Face = Face::new("siegert_flue_loss");
+
+/// Flue loss by Siegert's formula.
+///
+/// Flue loss on the net basis by the short formula that German and Belgian rules prescribe, with their
+/// constants or the caller's; for the loss itself use flue_analysis.
+///
+/// Accuracy: Against the energy balance at 80 to 300 °C: natural gas -0.5 to 0, LPG -0.7 to -0.1, oil
+/// -0.1 to +0.1 percentage points.
+///
+/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+/// are to be checked for themselves.
+///
+/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+///
+/// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+/// beside them.
+///
+/// The context holds the settings `constants` (A published pair by name (de-heating-oil,
+/// de-natural-gas, de-coke-oven-gas, de-lpg, be-vl-natural-gas, be-vl-propane, be-vl-gas-oil), or a
+/// table with a2 and b); NULL takes every default.
+///
+/// Source: 1. BImSchV (2010), Anlage 2, no. 3.4.1 (formula, German constants).
+///
+/// Source: Flemish Government decree of 8 December 2006, Annex II, no. 4 (Flemish constants).
+///
+/// Source: common practice, no source (A1 = A2 CO2max / 21).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_siegert_flue_loss(
+    context: *const fw_context,
+    input: *const fw_siegert_flue_loss_input,
+    output: *mut fw_siegert_flue_loss_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SIEGERT_FLUE_LOSS.evaluate::<5, 3>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_siegert_flue_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_siegert_flue_loss_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_siegert_flue_loss_input,
+    input_stride: usize,
+    outputs: *mut fw_siegert_flue_loss_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SIEGERT_FLUE_LOSS.batch::<5, 3>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_siegert_flue_loss into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_siegert_flue_loss_unset(input: *mut fw_siegert_flue_loss_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SIEGERT_FLUE_LOSS.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_volume_fraction.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_volume_fraction_input {
+    /// Mass of the gas per cubic metre; allowed 0 to 3 (0 mg/m³ to 3000000 mg/m³).
+    pub mass_concentration: fw_kilogram_per_cubic_metre,
+    /// Temperature to which the cubic metre refers; allowed 223.15 to 333.15 (-50 °C to 60 °C).
+    pub temperature: fw_kelvin,
+    /// Absolute pressure to which the cubic metre refers; allowed 60000 to 110000 (600 mbar to 1100 mbar);
+    /// default 101325 (1013.25 mbar).
+    pub pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_volume_fraction_input>() == 3 * size_of::<f64>());
+
+/// What comes out of fw_volume_fraction.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_volume_fraction_output {
+    /// Share of volume.
+    pub fraction: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_volume_fraction_output>() == 1 * size_of::<f64>());
+
+static VOLUME_FRACTION: Face = Face::new("volume_fraction");
+
+/// Volume fraction from mass concentration.
+///
+/// Parts per million from milligrams per cubic metre, at a stated temperature and pressure.
+///
+/// Accuracy: 0.1 % at room conditions (ideal gas).
+///
+/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
+/// are to be checked for themselves.
+///
+/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+///
+/// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
+/// beside them.
+///
+/// The context holds the settings `gas` (Which gas; nitrogen oxides are counted as nitrogen dioxide,
+/// one of carbon monoxide, carbon dioxide, nitrogen monoxide, nitrogen dioxide, default carbon
+/// monoxide); NULL takes every default.
+///
+/// Source: ideal gas; ISO 6976:2016 Table A.2 (density and molar masses).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_volume_fraction(
+    context: *const fw_context,
+    input: *const fw_volume_fraction_input,
+    output: *mut fw_volume_fraction_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VOLUME_FRACTION.evaluate::<3, 1>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_volume_fraction over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_volume_fraction_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_volume_fraction_input,
+    input_stride: usize,
+    outputs: *mut fw_volume_fraction_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VOLUME_FRACTION.batch::<3, 1>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_volume_fraction into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_volume_fraction_unset(input: *mut fw_volume_fraction_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VOLUME_FRACTION.unset::<3>(input.cast()) }
+}
 
 /// What goes into fw_fuel_properties.
 #[repr(C)]
@@ -549,7 +1828,7 @@ pub struct fw_gas_rate_input {
     /// means: not stated.
     pub altitude: fw_metre,
     /// Compression factor of the gas at reference conditions over that in the meter; allowed 0.9 to 1.1;
-    /// usually 0.99 to 1.01; default 1.
+    /// usually 0.99 to 1.01; NaN means: that of the fuel if it is named, else 1.
     pub compression_ratio: fw_ratio,
     /// Gross calorific value at the reference conditions; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³);
     /// usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³); NaN means: not stated.
@@ -612,8 +1891,9 @@ static GAS_RATE: Face = Face::new("gas_rate");
 /// Gas rate from a timed volume, test dial or index, converted to reference conditions, with the heat
 /// input gross and net and its share of the appliance plate on the same basis.
 ///
-/// Accuracy: Decided by the readings: see gas_rate_uncertainty. The compression factor left at 1 costs
-/// at most 0.06 % for natural gas and 0.5 % for propane at ordinary conditions. Gas is taken as dry.
+/// Accuracy: Decided by the readings: see gas_rate_uncertainty. Compression factors left out (no fuel
+/// named) cost at most 0.06 % for natural gas and 0.5 % for propane at ordinary conditions. Gas is
+/// taken as dry.
 ///
 /// Caution: Work on gas belongs to people whom the local law holds competent for it. A gas rate that
 /// agrees with the plate is no certificate.
@@ -628,14 +1908,17 @@ static GAS_RATE: Face = Face::new("gas_rate");
 /// m3, L, ft3, 10 ft3, 100 ft3, 1000 ft3); `altitude_rule` (How an altitude stands in for a barometer:
 /// the standard atmosphere, or the deduction of UK billing law of 1996, one of standard_atmosphere,
 /// uk_1996, default standard_atmosphere); `medium_pressure` (Whether the meter is known to run above
-/// 100 mbar; otherwise such a gas pressure is refused as a slip, default false); NULL takes every
-/// default.
+/// 100 mbar; otherwise such a gas pressure is refused as a slip, default false); `fuel` (The gas, if
+/// its composition is known (as in fuel_properties): it then gives the compression factors, and a
+/// calorific value that is not stated); NULL takes every default.
 ///
 /// Source: common practice, no source (rate = volume / time; heat input = reference rate × calorific
 /// value).
 ///
 /// Source: ideal gas law with compression factors, as ISO 13443 and EN 12405 convert volumes (from
 /// memory) (conversion factor).
+///
+/// Source: ISO 6976:2016 (compression factors and calorific values of a fuel that is named).
 ///
 /// Source: ISO 2533:1975, troposphere formula (constants from memory) (pressure by altitude).
 ///
@@ -1234,6 +2517,971 @@ pub unsafe extern "C" fn fw_liquid_water_unset(input: *mut fw_liquid_water_input
     unsafe { LIQUID_WATER.unset::<2>(input.cast()) }
 }
 
+/// What goes into fw_dry_air.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_dry_air_input {
+    /// Temperature of the air; allowed 223.15 to 473.15 (-50 °C to 200 °C); usually 253.15 to 383.15 (-20
+    /// °C to 110 °C).
+    pub temperature: fw_kelvin,
+    /// Absolute pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to
+    /// 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pub pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_dry_air_input>() == 2 * size_of::<f64>());
+
+/// What comes out of fw_dry_air.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_dry_air_output {
+    /// Density.
+    pub density: fw_kilogram_per_cubic_metre,
+    /// Specific heat capacity at constant pressure.
+    pub specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Dynamic viscosity.
+    pub dynamic_viscosity: fw_pascal_second,
+    /// Kinematic viscosity.
+    pub kinematic_viscosity: fw_square_metre_per_second,
+    /// Thermal conductivity.
+    pub thermal_conductivity: fw_watt_per_metre_kelvin,
+    /// Prandtl number.
+    pub prandtl_number: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_dry_air_output>() == 6 * size_of::<f64>());
+
+static DRY_AIR: Face = Face::new("dry_air");
+
+/// Properties of dry air.
+///
+/// Density, heat capacity, viscosity, conductivity and Prandtl number of dry air.
+///
+/// Accuracy: 0.1 % in density, 1 % in heat capacity, 2 % in viscosity and conductivity, as the
+/// formulations. Away from 1013.25 mbar the density is scaled in proportion, which costs at most 0.03
+/// %.
+///
+/// Source: Lemmon et al. 2000, J. Phys. Chem. Ref. Data 29, 331; Lemmon & Jacobsen 2004, Int. J.
+/// Thermophys. 25, 21; as CoolProp 8.0.0 evaluates them (all properties, fitted to 2e-6 at 1013.25
+/// mbar).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_dry_air(
+    input: *const fw_dry_air_input,
+    output: *mut fw_dry_air_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { DRY_AIR.evaluate::<2, 6>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_dry_air over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_dry_air_batch(
+    rows: usize,
+    inputs: *const fw_dry_air_input,
+    input_stride: usize,
+    outputs: *mut fw_dry_air_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { DRY_AIR.batch::<2, 6>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_dry_air into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_dry_air_unset(input: *mut fw_dry_air_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { DRY_AIR.unset::<2>(input.cast()) }
+}
+
+/// What goes into fw_humid_air.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_humid_air_input {
+    /// Temperature of the air; allowed 273.15 to 323.15 (0 °C to 50 °C); usually 278.15 to 313.15 (5 °C to
+    /// 40 °C).
+    pub temperature: fw_kelvin,
+    /// Relative humidity: vapour pressure over that of saturated air; allowed 0 to 1 (0 % to 100 %);
+    /// usually 0.1 to 1 (10 % to 100 %).
+    pub relative_humidity: fw_ratio,
+    /// Absolute pressure of the air; allowed 60000 to 110000 (600 mbar to 1100 mbar); usually 80000 to
+    /// 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pub pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_humid_air_input>() == 3 * size_of::<f64>());
+
+/// What comes out of fw_humid_air.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_humid_air_output {
+    /// Density.
+    pub density: fw_kilogram_per_cubic_metre,
+    /// Mass of vapour per mass of dry air.
+    pub humidity_ratio: fw_ratio,
+    /// Mole fraction of vapour in the humid air.
+    pub vapour_mole_fraction: fw_ratio,
+    /// Pressure of the vapour: mole fraction times pressure.
+    pub vapour_pressure: fw_pascal_absolute,
+    /// Temperature at which dew or, below 0 °C, frost begins to form; NaN means: below -40 °C.
+    pub dew_point: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_humid_air_output>() == 5 * size_of::<f64>());
+
+static HUMID_AIR: Face = Face::new("humid_air");
+
+/// Properties of humid air.
+///
+/// Density, humidity ratio, vapour pressure and dew point of the air in a room or outdoors.
+///
+/// Accuracy: 0.01 % in density and humidity ratio, 0.001 K in dew point, besides the readings: 3 % of
+/// relative humidity is 3 % of the vapour.
+///
+/// Source: CIPM-2007: Picard, Davis, Gläser & Fujii 2008, Metrologia 45, 149 (density).
+///
+/// Source: IAPWS R7-97(2012) region 4, IAPWS R14-08(2011) (saturation over water and over ice).
+///
+/// Source: ASHRAE RP-1485 as CoolProp 8.0.0 evaluates it (enhancement of the saturation pressure by the
+/// air, fitted to 6e-5).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_humid_air(
+    input: *const fw_humid_air_input,
+    output: *mut fw_humid_air_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { HUMID_AIR.evaluate::<3, 5>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_humid_air over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_humid_air_batch(
+    rows: usize,
+    inputs: *const fw_humid_air_input,
+    input_stride: usize,
+    outputs: *mut fw_humid_air_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { HUMID_AIR.batch::<3, 5>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_humid_air into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_humid_air_unset(input: *mut fw_humid_air_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { HUMID_AIR.unset::<3>(input.cast()) }
+}
+
+/// What goes into fw_friction_factor.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_friction_factor_input {
+    /// Reynolds number: velocity times bore over kinematic viscosity; allowed 0.001 to 1e9; usually 10 to
+    /// 1e7.
+    pub reynolds_number: fw_ratio,
+    /// Roughness of the wall over the bore; allowed 0 to 0.2; usually 0 to 0.05; default 0.
+    pub relative_roughness: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_friction_factor_input>() == 2 * size_of::<f64>());
+
+/// What comes out of fw_friction_factor.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_friction_factor_output {
+    /// Darcy friction factor; in the transition a straight line between its ends, for want of better.
+    pub friction_factor: fw_ratio,
+    /// Least factor that may be: below `friction_factor` in the transition only.
+    pub least_friction_factor: fw_ratio,
+    /// Greatest factor that may be: above `friction_factor` in the transition only.
+    pub greatest_friction_factor: fw_ratio,
+    /// Factor if the flow were laminar, 64/Re.
+    pub laminar_friction_factor: fw_ratio,
+    /// Factor if the flow were turbulent, by the named equation; NaN means: none so far below the turbulent
+    /// range.
+    pub turbulent_friction_factor: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_friction_factor_output>() == 5 * size_of::<f64>());
+
+static FRICTION_FACTOR: Face = Face::new("friction_factor");
+
+/// Friction factor of a pipe.
+///
+/// Darcy's friction factor from Reynolds number and relative roughness: laminar below 2300, turbulent
+/// from 4000, and a band between.
+///
+/// Accuracy: Laminar exact; Colebrook's equation holds to some 5 % of measured factors; Haaland's keeps
+/// within 2 %, Swamee and Jain's within 3 % of it.
+///
+/// The context holds the settings `equation` (The equation for turbulent flow, one of Colebrook,
+/// Haaland, Swamee-Jain, default Colebrook); NULL takes every default.
+///
+/// Source: Colebrook 1939, J. Inst. Civ. Eng. 11, 133 (turbulent flow, by default; solved to 1e-12).
+///
+/// Source: Haaland 1983, J. Fluids Eng. 105, 89 (turbulent flow, if named).
+///
+/// Source: Swamee & Jain 1976, J. Hydraul. Div. ASCE 102, 657 (turbulent flow, if named).
+///
+/// Source: common textbook values, from memory (the limits 2300 and 4000).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_friction_factor(
+    context: *const fw_context,
+    input: *const fw_friction_factor_input,
+    output: *mut fw_friction_factor_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FRICTION_FACTOR.evaluate::<2, 5>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_friction_factor over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_friction_factor_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_friction_factor_input,
+    input_stride: usize,
+    outputs: *mut fw_friction_factor_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FRICTION_FACTOR.batch::<2, 5>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_friction_factor into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_friction_factor_unset(input: *mut fw_friction_factor_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FRICTION_FACTOR.unset::<2>(input.cast()) }
+}
+
+/// What goes into fw_pipe_heat_loss.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pipe_heat_loss_input {
+    /// Temperature of the water; of the pipe where its wall is 0 thick and nothing flows; allowed 273.15 to
+    /// 623.15 (0 °C to 350 °C); usually 278.15 to 368.15 (5 °C to 95 °C).
+    pub water_temperature: fw_kelvin,
+    /// Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
+    pub length: fw_metre,
+    /// Flow of the water, at its own temperature; allowed 2.777778e-10 to 0.2777778 (0.001 L/h to 1000000
+    /// L/h); usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h); NaN means: standing, or the film
+    /// inside left out.
+    pub water_flow: fw_cubic_metre_per_second,
+    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    /// mm to 170 mm); NaN means: as the named tube.
+    pub outside_diameter: fw_metre,
+    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    /// mm); NaN means: as the named tube.
+    pub wall_thickness: fw_metre,
+    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    pub wall_conductivity: fw_watt_per_metre_kelvin,
+    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    /// (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
+    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    pub emissivity: fw_ratio,
+    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    /// 308.15 (-15 °C to 35 °C).
+    pub air_temperature: fw_kelvin,
+    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    pub radiant_temperature: fw_kelvin,
+    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    pub wind_speed: fw_metre_per_second,
+    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pub air_pressure: fw_pascal_absolute,
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    pub water_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_pipe_heat_loss_input>() == 14 * size_of::<f64>());
+
+/// What comes out of fw_pipe_heat_loss.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pipe_heat_loss_output {
+    /// Heat lost per metre of run.
+    pub heat_loss_per_length: fw_watt_per_metre,
+    /// Heat lost by the whole run.
+    pub heat_loss: fw_watt,
+    /// Temperature of the outermost surface.
+    pub surface_temperature: fw_kelvin,
+    /// Part of the loss that leaves by convection, per metre.
+    pub convection_per_length: fw_watt_per_metre,
+    /// Part of the loss that leaves by radiation, per metre.
+    pub radiation_per_length: fw_watt_per_metre,
+    /// Resistance of the film inside; 0 where it is left out.
+    pub inside_resistance: fw_metre_kelvin_per_watt,
+    /// Resistance of the pipe's wall.
+    pub wall_resistance: fw_metre_kelvin_per_watt,
+    /// Resistance of all insulation.
+    pub insulation_resistance: fw_metre_kelvin_per_watt,
+    /// Resistance from the outermost surface to the air, radiation included; NaN means: nothing flows.
+    pub outside_resistance: fw_metre_kelvin_per_watt,
+    /// Thermal conductivity of the insulation as used; NaN means: bare.
+    pub insulation_conductivity_used: fw_watt_per_metre_kelvin,
+    /// Outermost diameter.
+    pub surface_diameter: fw_metre,
+    /// Coefficient of convection outside.
+    pub convection_coefficient: fw_watt_per_square_metre_kelvin,
+    /// Coefficient of radiation outside.
+    pub radiation_coefficient: fw_watt_per_square_metre_kelvin,
+    /// Nusselt number outside: on the diameter; on the length for a vertical run.
+    pub nusselt_number: fw_ratio,
+    /// Rayleigh number outside, on the same length; Reynolds times Prandtl number in the wind.
+    pub rayleigh_number: fw_ratio,
+    /// Mass flow of the water; NaN means: no flow given.
+    pub mass_flow: fw_kilogram_per_second,
+    /// Reynolds number of the water; NaN means: no flow given.
+    pub reynolds_number: fw_ratio,
+    /// Coefficient of the film inside, on the bore; NaN means: no flow given.
+    pub inside_coefficient: fw_watt_per_square_metre_kelvin,
+    /// Expected relative accuracy of the coefficient of convection outside.
+    pub convection_scatter: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_pipe_heat_loss_output>() == 19 * size_of::<f64>());
+
+static PIPE_HEAT_LOSS: Face = Face::new("pipe_heat_loss");
+
+/// Heat loss of a pipe run.
+///
+/// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
+/// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
+/// the surface temperature solved.
+///
+/// Accuracy: Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and
+/// the fit of the insulation); a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips,
+/// valves and touching walls change it.
+///
+/// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
+/// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
+/// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
+/// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
+/// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
+/// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
+/// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
+/// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
+/// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
+/// a list of thickness and conductivity, default ); NULL takes every default.
+///
+/// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
+/// default).
+///
+/// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
+/// a vertical run, by default).
+///
+/// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
+///
+/// Source: Gnielinski 1976, Int. Chem. Eng. 16, 359 (film inside at a Reynolds number from 4000; 3.66
+/// below 2300, a line between).
+///
+/// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
+/// of air, fitted to 2e-6).
+///
+/// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_heat_loss(
+    context: *const fw_context,
+    input: *const fw_pipe_heat_loss_input,
+    output: *mut fw_pipe_heat_loss_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_HEAT_LOSS.evaluate::<14, 19>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_pipe_heat_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_heat_loss_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_pipe_heat_loss_input,
+    input_stride: usize,
+    outputs: *mut fw_pipe_heat_loss_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_HEAT_LOSS.batch::<14, 19>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_pipe_heat_loss into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_heat_loss_unset(input: *mut fw_pipe_heat_loss_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_HEAT_LOSS.unset::<14>(input.cast()) }
+}
+
+/// What goes into fw_pipe_temperature_drop.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pipe_temperature_drop_input {
+    /// Temperature of the water where it enters; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 278.15
+    /// to 368.15 (5 °C to 95 °C).
+    pub inlet_temperature: fw_kelvin,
+    /// Flow of the water where it enters; allowed 2.777778e-9 to 0.2777778 (0.01 L/h to 1000000 L/h);
+    /// usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h).
+    pub water_flow: fw_cubic_metre_per_second,
+    /// Length of the run; allowed 0 to 100000; usually 0.1 to 200.
+    pub length: fw_metre,
+    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    /// mm to 170 mm); NaN means: as the named tube.
+    pub outside_diameter: fw_metre,
+    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    /// mm); NaN means: as the named tube.
+    pub wall_thickness: fw_metre,
+    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    pub wall_conductivity: fw_watt_per_metre_kelvin,
+    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    /// (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
+    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    pub emissivity: fw_ratio,
+    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    /// 308.15 (-15 °C to 35 °C).
+    pub air_temperature: fw_kelvin,
+    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    pub radiant_temperature: fw_kelvin,
+    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    pub wind_speed: fw_metre_per_second,
+    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pub air_pressure: fw_pascal_absolute,
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    pub water_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_pipe_temperature_drop_input>() == 14 * size_of::<f64>());
+
+/// What comes out of fw_pipe_temperature_drop.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pipe_temperature_drop_output {
+    /// Temperature of the water where it leaves.
+    pub outlet_temperature: fw_kelvin,
+    /// By how much the water cooled; negative where the run takes up heat.
+    pub temperature_drop: fw_kelvin_difference,
+    /// Heat lost by the whole run.
+    pub heat_loss: fw_watt,
+    /// Mass flow.
+    pub mass_flow: fw_kilogram_per_second,
+    /// Heat lost per metre where the water enters.
+    pub heat_loss_at_inlet: fw_watt_per_metre,
+    /// Heat lost per metre where it leaves.
+    pub heat_loss_at_outlet: fw_watt_per_metre,
+    /// Reynolds number where the water enters.
+    pub reynolds_number_at_inlet: fw_ratio,
+    /// Reynolds number where it leaves.
+    pub reynolds_number_at_outlet: fw_ratio,
+    /// Outlet temperature if the loss per kelvin stayed what it is at the inlet: the usual exponential, for
+    /// comparison.
+    pub outlet_temperature_by_exponential: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_pipe_temperature_drop_output>() == 9 * size_of::<f64>());
+
+static PIPE_TEMPERATURE_DROP: Face = Face::new("pipe_temperature_drop");
+
+/// Temperature drop along a pipe run.
+///
+/// Temperature of the water where it leaves a run at a given flow, and the heat the run loses, with the
+/// loss following the water's temperature along the way.
+///
+/// Accuracy: As the heat loss of the run: 15 % of the drop for a bare run in still air, 5 to 10 %
+/// insulated, 30 % upright.
+///
+/// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
+/// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
+/// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
+/// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
+/// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
+/// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
+/// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
+/// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
+/// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
+/// a list of thickness and conductivity, default ); NULL takes every default.
+///
+/// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
+/// default).
+///
+/// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
+/// a vertical run, by default).
+///
+/// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
+///
+/// Source: Gnielinski 1976, Int. Chem. Eng. 16, 359 (film inside at a Reynolds number from 4000; 3.66
+/// below 2300, a line between).
+///
+/// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
+/// of air, fitted to 2e-6).
+///
+/// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_temperature_drop(
+    context: *const fw_context,
+    input: *const fw_pipe_temperature_drop_input,
+    output: *mut fw_pipe_temperature_drop_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_TEMPERATURE_DROP.evaluate::<14, 9>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_pipe_temperature_drop over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_temperature_drop_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_pipe_temperature_drop_input,
+    input_stride: usize,
+    outputs: *mut fw_pipe_temperature_drop_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_TEMPERATURE_DROP.batch::<14, 9>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_pipe_temperature_drop into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_temperature_drop_unset(input: *mut fw_pipe_temperature_drop_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_TEMPERATURE_DROP.unset::<14>(input.cast()) }
+}
+
+/// What goes into fw_pipe_cool_down.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pipe_cool_down_input {
+    /// Temperature of water and pipe at the start; allowed 273.15 to 473.15 (0 °C to 200 °C); usually
+    /// 293.15 to 368.15 (20 °C to 95 °C).
+    pub start_temperature: fw_kelvin,
+    /// Temperature the water is to come to; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 283.15 to
+    /// 363.15 (10 °C to 90 °C).
+    pub target_temperature: fw_kelvin,
+    /// Time after which the temperature is asked; allowed 0 to 6000000 (0 min to 100000 min); NaN means:
+    /// not asked.
+    pub elapsed_time: fw_second,
+    /// Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
+    pub length: fw_metre,
+    /// Density of the pipe's wall; allowed 500 to 20000; NaN means: as the named tube.
+    pub wall_density: fw_kilogram_per_cubic_metre,
+    /// Specific heat capacity of the pipe's wall; allowed 100 to 5000; NaN means: as the named tube.
+    pub wall_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
+    /// mm to 170 mm); NaN means: as the named tube.
+    pub outside_diameter: fw_metre,
+    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
+    /// mm); NaN means: as the named tube.
+    pub wall_thickness: fw_metre,
+    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
+    pub wall_conductivity: fw_watt_per_metre_kelvin,
+    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
+    /// (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
+    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
+    pub emissivity: fw_ratio,
+    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
+    /// 308.15 (-15 °C to 35 °C).
+    pub air_temperature: fw_kelvin,
+    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
+    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
+    pub radiant_temperature: fw_kelvin,
+    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
+    pub wind_speed: fw_metre_per_second,
+    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
+    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
+    pub air_pressure: fw_pascal_absolute,
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
+    pub water_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_pipe_cool_down_input>() == 17 * size_of::<f64>());
+
+/// What comes out of fw_pipe_cool_down.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pipe_cool_down_output {
+    /// Time until the target temperature; NaN means: never reached.
+    pub time_to_target: fw_second,
+    /// Temperature after the time asked; NaN means: not asked.
+    pub temperature_after: fw_kelvin,
+    /// Heat capacity of the water per metre.
+    pub water_capacity: fw_joule_per_metre_kelvin,
+    /// Heat capacity of the pipe's wall per metre.
+    pub wall_capacity: fw_joule_per_metre_kelvin,
+    /// Heat lost per metre at the start.
+    pub heat_loss_at_start: fw_watt_per_metre,
+    /// Time in which the excess over the room would fall to 1/e if the loss per kelvin stayed what it is at
+    /// the start; NaN means: nothing to lose.
+    pub time_constant: fw_second,
+    /// Time until the target by that constant: the usual exponential, for comparison; NaN means: never
+    /// reached.
+    pub time_to_target_by_exponential: fw_second,
+    /// Heat that water and pipe of the whole run hold above the temperature at which they come to rest.
+    pub heat_held: fw_joule,
+}
+const _: () = assert!(size_of::<fw_pipe_cool_down_output>() == 8 * size_of::<f64>());
+
+static PIPE_COOL_DOWN: Face = Face::new("pipe_cool_down");
+
+/// Cool-down of standing water in a pipe run.
+///
+/// Time in which the standing water of a run cools to a temperature, its temperature after a time, and
+/// the heat the run holds. The loss follows the temperature; water and wall are taken as one mass.
+///
+/// Accuracy: As the heat loss of the run: 15 % of the time for a bare run in still air, 5 to 10 %
+/// insulated, 30 % upright. The heat in the insulation itself is left out (a few per cent with thick
+/// insulation); ends and fittings too.
+///
+/// Caution: Water above about 50 °C can scald: a pipe that has cooled on its surface may still hold
+/// hotter water.
+///
+/// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
+/// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
+/// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
+/// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
+/// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
+/// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
+/// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
+/// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
+/// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
+/// a list of thickness and conductivity, default ); NULL takes every default.
+///
+/// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
+/// default).
+///
+/// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
+/// a vertical run, by default).
+///
+/// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
+///
+/// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
+/// of air, fitted to 2e-6).
+///
+/// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_cool_down(
+    context: *const fw_context,
+    input: *const fw_pipe_cool_down_input,
+    output: *mut fw_pipe_cool_down_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_COOL_DOWN.evaluate::<17, 8>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_pipe_cool_down over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_cool_down_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_pipe_cool_down_input,
+    input_stride: usize,
+    outputs: *mut fw_pipe_cool_down_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_COOL_DOWN.batch::<17, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_pipe_cool_down into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pipe_cool_down_unset(input: *mut fw_pipe_cool_down_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PIPE_COOL_DOWN.unset::<17>(input.cast()) }
+}
+
+/// What goes into fw_critical_radius.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_critical_radius_input {
+    /// Outside diameter of the bare pipe; allowed 0.0001 to 0.7 (0.1 mm to 700 mm); usually 0.006 to 0.17
+    /// (6 mm to 170 mm).
+    pub outside_diameter: fw_metre,
+    /// Thickness of the insulation; allowed 0 to 0.5 (0 mm to 500 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
+    /// Coefficient outside, convection and radiation together; allowed 0.1 to 1000; usually 4 to 50;
+    /// default 10.
+    pub outside_coefficient: fw_watt_per_square_metre_kelvin,
+}
+const _: () = assert!(size_of::<fw_critical_radius_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_critical_radius.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_critical_radius_output {
+    /// Outer radius of the insulation at which the loss is greatest.
+    pub critical_radius: fw_metre,
+    /// Loss per metre of run and kelvin between pipe and air, with this insulation.
+    pub loss_per_kelvin: fw_watt_per_metre_kelvin,
+    /// The same of the bare pipe.
+    pub bare_loss_per_kelvin: fw_watt_per_metre_kelvin,
+    /// This loss over the bare pipe's.
+    pub loss_ratio: fw_ratio,
+    /// The greatest loss per kelvin that any thickness of this insulation gives.
+    pub greatest_loss_per_kelvin: fw_watt_per_metre_kelvin,
+}
+const _: () = assert!(size_of::<fw_critical_radius_output>() == 5 * size_of::<f64>());
+
+static CRITICAL_RADIUS: Face = Face::new("critical_radius");
+
+/// Critical radius of insulation.
+///
+/// The outer radius up to which insulation around a thin pipe raises the loss instead of lowering it,
+/// and the loss per kelvin at a thickness, with a fixed coefficient outside.
+///
+/// Accuracy: Exact for a fixed coefficient outside; the real one falls with the diameter and rises with
+/// the temperature.
+///
+/// Source: Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, section 3.3.1, from memory
+/// (critical radius k/h).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_critical_radius(
+    input: *const fw_critical_radius_input,
+    output: *mut fw_critical_radius_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CRITICAL_RADIUS.evaluate::<4, 5>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_critical_radius over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_critical_radius_batch(
+    rows: usize,
+    inputs: *const fw_critical_radius_input,
+    input_stride: usize,
+    outputs: *mut fw_critical_radius_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CRITICAL_RADIUS.batch::<4, 5>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_critical_radius into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_critical_radius_unset(input: *mut fw_critical_radius_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CRITICAL_RADIUS.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_antifreeze_mixture.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_antifreeze_mixture_input {
+    /// Share of glycol by mass; allowed 0 to 0.6 (0 % to 60 %); usually 0.1 to 0.55 (10 % to 55 %).
+    pub glycol_mass_fraction: fw_ratio,
+    /// Temperature; allowed 213.15 to 373.15 (-60 °C to 100 °C); usually 253.15 to 363.15 (-20 °C to 90
+    /// °C).
+    pub temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_antifreeze_mixture_input>() == 2 * size_of::<f64>());
+
+/// What comes out of fw_antifreeze_mixture.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_antifreeze_mixture_output {
+    /// Density.
+    pub density: fw_kilogram_per_cubic_metre,
+    /// Specific heat capacity.
+    pub specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Dynamic viscosity.
+    pub dynamic_viscosity: fw_pascal_second,
+    /// Thermal conductivity.
+    pub thermal_conductivity: fw_watt_per_metre_kelvin,
+    /// Volumetric expansion coefficient.
+    pub expansion_coefficient: fw_per_kelvin,
+    /// Prandtl number.
+    pub prandtl_number: fw_ratio,
+    /// Temperature at which ice begins to form.
+    pub freezing_temperature: fw_kelvin,
+    /// Share of glycol by volume, as poured together at 20 °C.
+    pub glycol_volume_fraction: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_antifreeze_mixture_output>() == 8 * size_of::<f64>());
+
+static ANTIFREEZE_MIXTURE: Face = Face::new("antifreeze_mixture");
+
+/// Properties of a glycol mixture.
+///
+/// Density, heat capacity, viscosity, conductivity, expansion and freezing point of water with
+/// propylene or ethylene glycol.
+///
+/// Accuracy: 1 % for glycol and water alone, viscosity 5 %; inhibited products differ by more, their
+/// maker's data go first.
+///
+/// Caution: Ethylene glycol is poisonous: not where it can reach drinking water.
+///
+/// The context holds the settings `antifreeze` (Which glycol, one of propylene glycol, ethylene glycol,
+/// default propylene glycol); NULL takes every default.
+///
+/// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010, coefficients as CoolProp carries
+/// them (all properties, 0 to 60 % by mass, freezing point to 100 °C).
+///
+/// Source: from memory (density of pure glycol at 20 °C, for the share by volume: propylene 1036,
+/// ethylene 1113 kg/m³).
+///
+/// Source: common practice, no source (least share of a fifth).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_antifreeze_mixture(
+    context: *const fw_context,
+    input: *const fw_antifreeze_mixture_input,
+    output: *mut fw_antifreeze_mixture_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ANTIFREEZE_MIXTURE.evaluate::<2, 8>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_antifreeze_mixture over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_antifreeze_mixture_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_antifreeze_mixture_input,
+    input_stride: usize,
+    outputs: *mut fw_antifreeze_mixture_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ANTIFREEZE_MIXTURE.batch::<2, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_antifreeze_mixture into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_antifreeze_mixture_unset(input: *mut fw_antifreeze_mixture_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ANTIFREEZE_MIXTURE.unset::<2>(input.cast()) }
+}
+
+/// What goes into fw_boiling_point.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_boiling_point_input {
+    /// Pressure of the water over that of the air; allowed -90000 to 1e7 (-0.9 bar to 100 bar); usually 0
+    /// to 1000000 (0 bar to 10 bar); default 0 (0 bar).
+    pub water_pressure: fw_pascal_gauge,
+    /// Pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 70000 to 105000 (700
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometer: fw_pascal_absolute,
+    /// Temperature of the water, where the margin to boiling is wanted; allowed 273.15 to 623.15 (0 °C to
+    /// 350 °C); NaN means: not asked.
+    pub water_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_boiling_point_input>() == 3 * size_of::<f64>());
+
+/// What comes out of fw_boiling_point.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_boiling_point_output {
+    /// Absolute pressure.
+    pub absolute_pressure: fw_pascal_absolute,
+    /// Boiling point.
+    pub boiling_point: fw_kelvin,
+    /// Margin from the water's temperature up to boiling; negative where it boils; NaN means: no water
+    /// temperature given.
+    pub margin: fw_kelvin_difference,
+}
+const _: () = assert!(size_of::<fw_boiling_point_output>() == 3 * size_of::<f64>());
+
+static BOILING_POINT: Face = Face::new("boiling_point");
+
+/// Boiling point of water under pressure.
+///
+/// The temperature at which water boils at a gauge pressure and barometer, and how far from it the
+/// water is.
+///
+/// Accuracy: 0.01 K besides the pressure readings; 0.1 bar is 2 K near 1 bar.
+///
+/// Caution: Water that is let out above 100 °C flashes to steam.
+///
+/// Source: IAPWS R7-97(2012), IF97 region 4 (saturation temperature).
+///
+/// Source: common practice, no source (margin of 10 K).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_boiling_point(
+    input: *const fw_boiling_point_input,
+    output: *mut fw_boiling_point_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { BOILING_POINT.evaluate::<3, 3>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_boiling_point over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_boiling_point_batch(
+    rows: usize,
+    inputs: *const fw_boiling_point_input,
+    input_stride: usize,
+    outputs: *mut fw_boiling_point_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { BOILING_POINT.batch::<3, 3>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_boiling_point into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_boiling_point_unset(input: *mut fw_boiling_point_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { BOILING_POINT.unset::<3>(input.cast()) }
+}
+
 /// What goes into fw_cool_down.
 #[repr(C)]
 #[derive(Clone, Copy)]
@@ -1299,6 +3547,10 @@ pub struct fw_cool_down_input {
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     pub block_temperature: fw_kelvin,
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    pub metal_temperature: fw_kelvin,
     /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
     /// means: as the block.
     pub circuit_temperature: fw_kelvin,
@@ -1306,7 +3558,7 @@ pub struct fw_cool_down_input {
     /// 293.15 to 368.15 (20 °C to 95 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_cool_down_input>() == 25 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_cool_down_input>() == 26 * size_of::<f64>());
 
 /// What comes out of fw_cool_down.
 #[repr(C)]
@@ -1385,7 +3637,7 @@ pub unsafe extern "C" fn fw_cool_down(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.evaluate::<25, 12>(context, input.cast(), output.cast(), notices) }
+    unsafe { COOL_DOWN.evaluate::<26, 12>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_cool_down over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -1401,7 +3653,7 @@ pub unsafe extern "C" fn fw_cool_down_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.batch::<25, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { COOL_DOWN.batch::<26, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_cool_down into `input`, and NaN into what must be given or may be left out.
@@ -1409,7 +3661,938 @@ pub unsafe extern "C" fn fw_cool_down_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_cool_down_unset(input: *mut fw_cool_down_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.unset::<25>(input.cast()) }
+    unsafe { COOL_DOWN.unset::<26>(input.cast()) }
+}
+
+/// What goes into fw_pump_overrun.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pump_overrun_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    pub metal_mass: fw_kilogram,
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    pub metal_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    pub water_content: fw_cubic_metre,
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    pub water_density: fw_kilogram_per_cubic_metre,
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    pub water_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    pub film_conductance: fw_watt_per_kelvin,
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    pub casing_loss: fw_watt_per_kelvin,
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    pub standing_heat: fw_watt,
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    pub pump_flow: fw_kilogram_per_second,
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pub pump_shut_off_pressure: fw_pascal,
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pub pressure_drop: fw_pascal,
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub flow_length: fw_metre,
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub return_length: fw_metre,
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    pub emitter_output: fw_watt,
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    pub emitter_exponent: fw_ratio,
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    pub room_temperature: fw_kelvin,
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    pub room_heat_capacity: fw_joule_per_kelvin,
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    pub room_loss: fw_watt_per_kelvin,
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    pub outside_temperature: fw_kelvin,
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    pub block_temperature: fw_kelvin,
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    pub metal_temperature: fw_kelvin,
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    pub circuit_temperature: fw_kelvin,
+    /// Temperature to which the overrun thermostat must fall for the pump to stop; allowed 273.15 to 393.15
+    /// (0 °C to 120 °C); usually 303.15 to 363.15 (30 °C to 90 °C).
+    pub overrun_temperature: fw_kelvin,
+    /// Differential of the overrun thermostat: so far it must rise again for the pump to start anew;
+    /// allowed 0.1 to 60; usually 2 to 15; default 6.
+    pub overrun_differential: fw_kelvin_difference,
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    pub sensor_time_constant: fw_second,
+}
+const _: () = assert!(size_of::<fw_pump_overrun_input>() == 28 * size_of::<f64>());
+
+/// What comes out of fw_pump_overrun.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_pump_overrun_output {
+    /// Time until the pump stops for the first time; NaN means: never.
+    pub stop_time: fw_second,
+    /// Temperature of the water in the block at that moment; NaN means: never.
+    pub block_temperature_at_stop: fw_kelvin,
+    /// Temperature of the returning water just before; NaN means: never, or no flow.
+    pub return_temperature_at_stop: fw_kelvin,
+    /// Heat the overrun has carried out of block, pipes and emitters; NaN means: never.
+    pub heat_rejected: fw_joule,
+    /// Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    pub heat_left: fw_joule,
+    /// Highest temperature of the block's water after the pump has stopped for the first time, with the
+    /// pump then left off; NaN means: never.
+    pub peak_after_stop: fw_kelvin,
+    /// How often the residual heat starts the pump again.
+    pub restart_count: fw_ratio,
+    /// Time until the pump has stopped for good; NaN means: never.
+    pub final_stop_time: fw_second,
+    /// Temperature of the thermostat's place after an endless time with the pump running; NaN means: none:
+    /// heat is put in and none is lost.
+    pub steady_temperature: fw_kelvin,
+    /// Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never.
+    pub imbalance: fw_ratio,
+    /// Time until the pump stops for the first time with the circuits in their second state; NaN means: no
+    /// circuit changes over, or never.
+    pub stop_time_after: fw_second,
+}
+const _: () = assert!(size_of::<fw_pump_overrun_output>() == 11 * size_of::<f64>());
+
+static PUMP_OVERRUN: Face = Face::new("pump_overrun");
+
+/// Pump overrun.
+///
+/// When the overrun thermostat stops the pump after the burner has stopped, or that it never does and
+/// at what temperature the plant comes to rest; whether residual heat starts it again; what another
+/// state of the circuits does to that.
+///
+/// Accuracy: The equations are solved to about one part in 10^8 of the time; loss coefficients (10 to
+/// 30 %) and the metal's heat capacity (10 %) limit the answer.
+///
+/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+/// stopped; measure before you open or drain anything.
+///
+/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+///
+/// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+///
+/// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+/// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+/// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+/// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+/// closed, default ); NULL takes every default.
+///
+/// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
+///
+/// Source: IEC 60730-1 (wording from memory) (operating values and differential of the thermostat).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pump_overrun(
+    context: *const fw_context,
+    input: *const fw_pump_overrun_input,
+    output: *mut fw_pump_overrun_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PUMP_OVERRUN.evaluate::<28, 11>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_pump_overrun over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pump_overrun_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_pump_overrun_input,
+    input_stride: usize,
+    outputs: *mut fw_pump_overrun_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PUMP_OVERRUN.batch::<28, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_pump_overrun into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_pump_overrun_unset(input: *mut fw_pump_overrun_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PUMP_OVERRUN.unset::<28>(input.cast()) }
+}
+
+/// What goes into fw_overshoot.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_overshoot_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    pub metal_mass: fw_kilogram,
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    pub metal_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    pub water_content: fw_cubic_metre,
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    pub water_density: fw_kilogram_per_cubic_metre,
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    pub water_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    pub film_conductance: fw_watt_per_kelvin,
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    pub casing_loss: fw_watt_per_kelvin,
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    pub standing_heat: fw_watt,
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    pub pump_flow: fw_kilogram_per_second,
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pub pump_shut_off_pressure: fw_pascal,
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pub pressure_drop: fw_pascal,
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub flow_length: fw_metre,
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub return_length: fw_metre,
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    pub emitter_output: fw_watt,
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    pub emitter_exponent: fw_ratio,
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    pub room_temperature: fw_kelvin,
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    pub room_heat_capacity: fw_joule_per_kelvin,
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    pub room_loss: fw_watt_per_kelvin,
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    pub outside_temperature: fw_kelvin,
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    pub block_temperature: fw_kelvin,
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    pub metal_temperature: fw_kelvin,
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    pub circuit_temperature: fw_kelvin,
+    /// Output of the burner to the block; allowed 10 to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000
+    /// (1 kW to 500 kW).
+    pub burner_output: fw_watt,
+    /// Temperature at which the control thermostat stops the burner; allowed 273.15 to 423.15 (0 °C to 150
+    /// °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    pub cut_out_temperature: fw_kelvin,
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    pub sensor_time_constant: fw_second,
+    /// Operating value of the limit thermostat; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15
+    /// to 388.15 (80 °C to 115 °C); NaN means: not compared.
+    pub limit_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_overshoot_input>() == 29 * size_of::<f64>());
+
+/// What comes out of fw_overshoot.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_overshoot_output {
+    /// Time until the thermostat stops the burner; NaN means: the burner never stops.
+    pub firing_time: fw_second,
+    /// Temperature of the block's water as the burner stops; NaN means: the burner never stops.
+    pub temperature_at_cut_out: fw_kelvin,
+    /// Heat the metal then holds over the water; NaN means: the burner never stops.
+    pub residual_heat: fw_joule,
+    /// Highest temperature of the block's water if the pump stops with the burner; NaN means: the burner
+    /// never stops.
+    pub peak_with_pump_stopped: fw_kelvin,
+    /// Time of that peak after the burner has stopped; NaN means: the burner never stops.
+    pub peak_time_with_pump_stopped: fw_second,
+    /// Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops.
+    pub peak_with_pump_running: fw_kelvin,
+    /// Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops.
+    pub overshoot_with_pump_stopped: fw_kelvin_difference,
+    /// Overshoot over the cut-out with the pump running on; NaN means: the burner never stops.
+    pub overshoot_with_pump_running: fw_kelvin_difference,
+    /// Limit less the peak with the pump stopped; negative where the limit would lock out; NaN means: no
+    /// limit given, or the burner never stops.
+    pub margin_with_pump_stopped: fw_kelvin_difference,
+    /// Limit less the peak with the pump running on; NaN means: no limit given, or the burner never stops.
+    pub margin_with_pump_running: fw_kelvin_difference,
+    /// Temperature the block's water would reach if the burner burned on; NaN means: none: no loss.
+    pub steady_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_overshoot_output>() == 11 * size_of::<f64>());
+
+static OVERSHOOT: Face = Face::new("overshoot");
+
+/// Overshoot after the burner has stopped.
+///
+/// The highest temperature of the block's water after the control thermostat has stopped the burner,
+/// with the pump stopped and with the pump running on, and the margin to the limit thermostat: why a
+/// pump runs on.
+///
+/// Accuracy: Two masses stand for a block whose temperature varies from place to place: take the
+/// overshoot as known to about 30 %, mostly by the film conductance. The equations themselves are
+/// solved to 1e-6 K.
+///
+/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+/// stopped; measure before you open or drain anything.
+///
+/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+///
+/// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+///
+/// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+/// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+/// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+/// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+/// closed, default ); NULL takes every default.
+///
+/// Source: energy balance of metal and water coupled by a film; first law (residual heat).
+///
+/// Source: first-order lag (sensor in its pocket).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_overshoot(
+    context: *const fw_context,
+    input: *const fw_overshoot_input,
+    output: *mut fw_overshoot_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OVERSHOOT.evaluate::<29, 11>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_overshoot over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_overshoot_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_overshoot_input,
+    input_stride: usize,
+    outputs: *mut fw_overshoot_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OVERSHOOT.batch::<29, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_overshoot into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_overshoot_unset(input: *mut fw_overshoot_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OVERSHOOT.unset::<29>(input.cast()) }
+}
+
+/// What goes into fw_warm_up.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_warm_up_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    pub metal_mass: fw_kilogram,
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    pub metal_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    pub water_content: fw_cubic_metre,
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    pub water_density: fw_kilogram_per_cubic_metre,
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    pub water_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    pub film_conductance: fw_watt_per_kelvin,
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    pub casing_loss: fw_watt_per_kelvin,
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    pub standing_heat: fw_watt,
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    pub pump_flow: fw_kilogram_per_second,
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pub pump_shut_off_pressure: fw_pascal,
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pub pressure_drop: fw_pascal,
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub flow_length: fw_metre,
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub return_length: fw_metre,
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    pub emitter_output: fw_watt,
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    pub emitter_exponent: fw_ratio,
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    pub room_temperature: fw_kelvin,
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    pub room_heat_capacity: fw_joule_per_kelvin,
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    pub room_loss: fw_watt_per_kelvin,
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    pub outside_temperature: fw_kelvin,
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    pub block_temperature: fw_kelvin,
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    pub metal_temperature: fw_kelvin,
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    pub circuit_temperature: fw_kelvin,
+    /// Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    /// to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
+    pub burner_output: fw_watt,
+    /// Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    /// kW); NaN means: one output only.
+    pub low_output: fw_watt,
+    /// How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    /// turn down; allowed 0.1 to 60; default 5.
+    pub turn_down_band: fw_kelvin_difference,
+    /// Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    /// to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    pub cut_out_temperature: fw_kelvin,
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    pub sensor_time_constant: fw_second,
+    /// Differential of the control thermostat; allowed 0.1 to 60; usually 2 to 15; default 8.
+    pub control_differential: fw_kelvin_difference,
+    /// Temperature to be reached at the point watched; allowed 243.15 to 423.15 (-30 °C to 150 °C); usually
+    /// 293.15 to 363.15 (20 °C to 90 °C).
+    pub target_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_warm_up_input>() == 32 * size_of::<f64>());
+
+/// What comes out of fw_warm_up.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_warm_up_output {
+    /// Time until the target is reached; NaN means: never.
+    pub time: fw_second,
+    /// Heat the burner has given to the block by then; NaN means: never.
+    pub heat_put_in: fw_joule,
+    /// Heat that block, pipes and emitters have taken up; NaN means: never.
+    pub heat_stored: fw_joule,
+    /// Heat given off by casing and pipes; NaN means: never.
+    pub heat_lost: fw_joule,
+    /// Heat given off by the emitters; NaN means: never.
+    pub emitter_heat: fw_joule,
+    /// Temperature of the block's water at that moment; NaN means: never.
+    pub block_temperature_then: fw_kelvin,
+    /// How often the burner has stopped on the way.
+    pub stop_count: fw_ratio,
+    /// Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    pub imbalance: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_warm_up_output>() == 8 * size_of::<f64>());
+
+static WARM_UP: Face = Face::new("warm_up");
+
+/// Warm-up of a heat generator and its circuits.
+///
+/// How long a plant takes from its start to a temperature at the block, an emitter or the return, with
+/// a fixed, two-stage or modulating burner, and where the heat has gone by then.
+///
+/// Accuracy: The equations are solved to about one part in 10^8 of the time; the burner's output (5 %)
+/// and the heat capacities (10 %) limit the answer.
+///
+/// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+/// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+/// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+/// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+/// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
+/// down to a least output, one of fixed, two_stage, modulating, default fixed); `watched` (The point
+/// whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter,
+/// or the end of the return pipe, one of block, metal, flow_end, emitter, return_end, default block);
+/// NULL takes every default.
+///
+/// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
+///
+/// Source: EN 442 (exponent form, from memory) (emitter output against temperature difference).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_warm_up(
+    context: *const fw_context,
+    input: *const fw_warm_up_input,
+    output: *mut fw_warm_up_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { WARM_UP.evaluate::<32, 8>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_warm_up over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_warm_up_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_warm_up_input,
+    input_stride: usize,
+    outputs: *mut fw_warm_up_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { WARM_UP.batch::<32, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_warm_up into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_warm_up_unset(input: *mut fw_warm_up_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { WARM_UP.unset::<32>(input.cast()) }
+}
+
+/// What goes into fw_circuit_cycling.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_circuit_cycling_input {
+    /// Mass of the metal of the block (iron, copper, aluminium); allowed 0 to 5000; usually 5 to 500.
+    pub metal_mass: fw_kilogram,
+    /// Specific heat capacity of that metal; printed values for cast iron run from 420 to 545 J/(kg·K);
+    /// allowed 100 to 2000; usually 380 to 950; default 500.
+    pub metal_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Water content of the block; allowed 0 to 2 (0 L to 2000 L); usually 0.0005 to 0.2 (0.5 L to 200 L).
+    pub water_content: fw_cubic_metre,
+    /// Density of the water at its mean temperature; 980 kg/m³ holds near 66 °C; allowed 850 to 1150;
+    /// default 980.
+    pub water_density: fw_kilogram_per_cubic_metre,
+    /// Specific heat capacity of the water; 4185 J/(kg·K) holds near 65 °C, antifreeze has less; allowed
+    /// 2000 to 4500; usually 3000 to 4250; default 4185.
+    pub water_specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Conductance of the film between metal and water, where the two are to have temperatures of their
+    /// own; allowed 1 to 1000000; NaN means: metal and water share one temperature.
+    pub film_conductance: fw_watt_per_kelvin,
+    /// Loss of casing and flueway to the room while the burner is off; allowed 0 to 2000; usually 0.5 to
+    /// 60.
+    pub casing_loss: fw_watt_per_kelvin,
+    /// Heat put in all the time, such as by a pilot flame; allowed 0 to 5000; usually 0 to 300; default 0.
+    pub standing_heat: fw_watt,
+    /// Mass flow of the pump; allowed 0 to 20; usually 0.01 to 2.
+    pub pump_flow: fw_kilogram_per_second,
+    /// Pressure the pump gives against a closed valve; with it the flow follows from pump and circuits;
+    /// allowed 100 to 1000000 (0.1 kPa to 1000 kPa); NaN means: the flow stays as given.
+    pub pump_shut_off_pressure: fw_pascal,
+    /// Pressure drop of the main circuit at the flow given; with it circuits share the flow by their
+    /// resistance; allowed 1 to 1000000 (0.001 kPa to 1000 kPa); NaN means: circuits share the flow as
+    /// given.
+    pub pressure_drop: fw_pascal,
+    /// Length of the flow pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub flow_length: fw_metre,
+    /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
+    pub return_length: fw_metre,
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
+    /// 1000000; usually 0 to 40000; default 0.
+    pub emitter_output: fw_watt,
+    /// Exponent of that emitter (EN 442); 1.3 is common for radiators; allowed 1 to 2; usually 1 to 1.5;
+    /// default 1.3.
+    pub emitter_exponent: fw_ratio,
+    /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
+    /// means: no emitter.
+    pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
+    /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
+    pub room_temperature: fw_kelvin,
+    /// Heat capacity of the room, where it is to warm up by what the plant gives off; allowed 1000 to 1e10
+    /// (1 kJ/K to 1e7 kJ/K); NaN means: the room keeps its temperature.
+    pub room_heat_capacity: fw_joule_per_kelvin,
+    /// Loss of such a room to the outside; allowed 0 to 100000; default 0.
+    pub room_loss: fw_watt_per_kelvin,
+    /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
+    /// °C).
+    pub outside_temperature: fw_kelvin,
+    /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
+    /// 383.15 (5 °C to 110 °C).
+    pub block_temperature: fw_kelvin,
+    /// Temperature of the metal at the start, where it is a mass of its own; a burner leaves it hotter than
+    /// the water by its output over the film conductance; allowed 273.15 to 673.15 (0 °C to 400 °C); NaN
+    /// means: as the water of the block.
+    pub metal_temperature: fw_kelvin,
+    /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
+    /// means: as the block.
+    pub circuit_temperature: fw_kelvin,
+    /// Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    /// to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
+    pub burner_output: fw_watt,
+    /// Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    /// kW); NaN means: one output only.
+    pub low_output: fw_watt,
+    /// How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    /// turn down; allowed 0.1 to 60; default 5.
+    pub turn_down_band: fw_kelvin_difference,
+    /// Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    /// to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    pub cut_out_temperature: fw_kelvin,
+    /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
+    /// 0.
+    pub sensor_time_constant: fw_second,
+    /// Temperature at which it lights the burner again, on falling temperature; allowed 253.15 to 423.15
+    /// (-20 °C to 150 °C); usually 293.15 to 363.15 (20 °C to 90 °C).
+    pub cut_in_temperature: fw_kelvin,
+    /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
+    pub anti_cycling_delay: fw_second,
+}
+const _: () = assert!(size_of::<fw_circuit_cycling_input>() == 32 * size_of::<f64>());
+
+/// What comes out of fw_circuit_cycling.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_circuit_cycling_output {
+    /// Time the burner burns in each cycle; NaN means: no repeating cycle.
+    pub on_time: fw_second,
+    /// Time it stands in each cycle; NaN means: no repeating cycle.
+    pub off_time: fw_second,
+    /// Time of a whole cycle; NaN means: no repeating cycle.
+    pub period: fw_second,
+    /// Starts per hour; NaN means: no repeating cycle.
+    pub start_rate: fw_per_second,
+    /// Share of the time the burner burns; NaN means: no repeating cycle.
+    pub duty: fw_ratio,
+    /// Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping; NaN
+    /// means: no repeating cycle.
+    pub mean_output: fw_watt,
+    /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands
+    /// without end; NaN means: the burner cycles.
+    pub steady_temperature: fw_kelvin,
+    /// Cycles until they repeat to one part in 10^9.
+    pub settling_count: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_circuit_cycling_output>() == 8 * size_of::<f64>());
+
+static CIRCUIT_CYCLING: Face = Face::new("circuit_cycling");
+
+/// Cycling of a burner on its circuits.
+///
+/// On and off times, starts per hour and duty of a burner on a block with pump, pipes and emitters,
+/// once the cycles repeat; fixed, two-stage or modulating.
+///
+/// Accuracy: The cycle is found to one part in 10^8; the emitter's output (10 %) and the heat
+/// capacities (10 %) limit the answer.
+///
+/// The context holds the settings `flow_cells` (Number of stirred cells the flow pipe of each circuit
+/// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
+/// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
+/// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
+/// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
+/// down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes every
+/// default.
+///
+/// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
+///
+/// Source: EN 442 (exponent form, from memory) (emitter load).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_circuit_cycling(
+    context: *const fw_context,
+    input: *const fw_circuit_cycling_input,
+    output: *mut fw_circuit_cycling_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CIRCUIT_CYCLING.evaluate::<32, 8>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_circuit_cycling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_circuit_cycling_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_circuit_cycling_input,
+    input_stride: usize,
+    outputs: *mut fw_circuit_cycling_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CIRCUIT_CYCLING.batch::<32, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_circuit_cycling into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_circuit_cycling_unset(input: *mut fw_circuit_cycling_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CIRCUIT_CYCLING.unset::<32>(input.cast()) }
+}
+
+/// What goes into fw_cool_down_fit.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_cool_down_fit_input {
+    /// Heat capacity of all that cooled together; with it the loss is found; allowed 1 to 1e9 (0.001 kJ/K
+    /// to 1000000 kJ/K); NaN means: not known.
+    pub heat_capacity: fw_joule_per_kelvin,
+    /// Standard uncertainty of that heat capacity; allowed 0 to 1e9 (0 kJ/K to 1000000 kJ/K); default 0 (0
+    /// kJ/K).
+    pub heat_capacity_uncertainty: fw_joule_per_kelvin,
+    /// Loss conductance expected at 50 K over the room: compared where the heat capacity is known, else the
+    /// heat capacity is found from it; allowed 0.0001 to 100000; NaN means: not known.
+    pub expected_loss_conductance: fw_watt_per_kelvin,
+    /// Standard uncertainty of that loss conductance; allowed 0 to 100000; default 0.
+    pub loss_conductance_uncertainty: fw_watt_per_kelvin,
+    /// Exponent with which the loss falls off: 1 for an insulated block or steady flow, 1.25 for a bare
+    /// one, about 1.3 for radiators; allowed 1 to 2; default 1.
+    pub loss_exponent: fw_ratio,
+    /// Room temperature; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to 308.15 (0 °C to 35
+    /// °C); default 293.15 (20 °C).
+    pub room_temperature: fw_kelvin,
+    /// Standard uncertainty of the room temperature; allowed 0 to 20; default 0.5.
+    pub room_temperature_uncertainty: fw_kelvin_difference,
+    /// Standard uncertainty of one temperature reading (resolution and scatter; a fixed error of the probe
+    /// is not in it); allowed 0.001 to 20; usually 0.05 to 2; default 0.3.
+    pub reading_uncertainty: fw_kelvin_difference,
+}
+const _: () = assert!(size_of::<fw_cool_down_fit_input>() == 8 * size_of::<f64>());
+
+/// What comes out of fw_cool_down_fit.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_cool_down_fit_output {
+    /// Time constant at 50 K over the room: heat capacity over loss conductance.
+    pub time_constant: fw_second,
+    /// Its standard uncertainty.
+    pub time_constant_uncertainty: fw_second,
+    /// Loss conductance at 50 K over the room; NaN means: no heat capacity given.
+    pub loss_conductance: fw_watt_per_kelvin,
+    /// Its standard uncertainty; NaN means: no heat capacity given.
+    pub fitted_loss_uncertainty: fw_watt_per_kelvin,
+    /// Heat capacity found from the loss conductance expected; NaN means: the heat capacity is given.
+    pub fitted_heat_capacity: fw_joule_per_kelvin,
+    /// Its standard uncertainty; NaN means: the heat capacity is given.
+    pub fitted_heat_capacity_uncertainty: fw_joule_per_kelvin,
+    /// Fitted less expected loss conductance, over the standard uncertainty of that difference; NaN means:
+    /// nothing to compare.
+    pub deviation: fw_ratio,
+    /// Temperature at the time zero of the log, by the fit.
+    pub start_temperature: fw_kelvin,
+    /// Root mean square of reading less fit, with two fitted values allowed for.
+    pub residual: fw_kelvin_difference,
+    /// That over the uncertainty stated for a reading: near 1 where the model fits.
+    pub residual_ratio: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_cool_down_fit_output>() == 10 * size_of::<f64>());
+
+static COOL_DOWN_FIT: Face = Face::new("cool_down_fit");
+
+/// Loss or heat capacity from a logged cool-down.
+///
+/// From times and temperatures logged on site: the time constant and from it the loss conductance (the
+/// heat capacity being known) or the heat capacity (the loss being known), with uncertainty, and
+/// whether the observation agrees with the loss expected.
+///
+/// Accuracy: One mass with one law of loss. The uncertainty holds the reading scatter, the room
+/// temperature and the value given; not a fixed error of the probe.
+///
+/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+/// stopped; measure before you open or drain anything.
+///
+/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+///
+/// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+///
+/// The context holds the settings `times` (Times of the readings, rising, the burner being off and
+/// nothing switched in between); `temperatures` (Temperatures read at those times); NULL takes every
+/// default.
+///
+/// Source: Newton's law of cooling, and its power-law form (Bejan and Kraus, Heat Transfer Handbook,
+/// eq. 3.286, quoted) (model).
+///
+/// Source: JCGM 100:2008, 5.1 and H.3 (least squares and its uncertainty; room temperature and heat
+/// capacity in quadrature).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_cool_down_fit(
+    context: *const fw_context,
+    input: *const fw_cool_down_fit_input,
+    output: *mut fw_cool_down_fit_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COOL_DOWN_FIT.evaluate::<8, 10>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_cool_down_fit over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_cool_down_fit_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_cool_down_fit_input,
+    input_stride: usize,
+    outputs: *mut fw_cool_down_fit_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COOL_DOWN_FIT.batch::<8, 10>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_cool_down_fit into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_cool_down_fit_unset(input: *mut fw_cool_down_fit_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { COOL_DOWN_FIT.unset::<8>(input.cast()) }
+}
+
+/// What goes into fw_touch_wait.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_touch_wait_input {
+    /// Temperature of the surface now; allowed 243.15 to 673.15 (-30 °C to 400 °C); usually 293.15 to
+    /// 383.15 (20 °C to 110 °C).
+    pub surface_temperature: fw_kelvin,
+    /// Room temperature; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to 308.15 (0 °C to 35
+    /// °C); default 293.15 (20 °C).
+    pub room_temperature: fw_kelvin,
+    /// Time constant of the cool-down, from `block_cool_down`, `cool_down_fit` or `pipe_cool_down`; allowed
+    /// 0.6 to 6000000 (0.01 min to 100000 min); usually 60 to 60000 (1 min to 1000 min).
+    pub time_constant: fw_second,
+    /// Contact temperature not to be exceeded, by the policy named; allowed 293.15 to 373.15 (20 °C to 100
+    /// °C); usually 313.15 to 343.15 (40 °C to 70 °C).
+    pub contact_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_touch_wait_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_touch_wait.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_touch_wait_output {
+    /// Time until the surface has fallen to the contact temperature; zero where it has; NaN means: never.
+    pub wait: fw_second,
+    /// Surface less contact temperature now; negative where it may be touched.
+    pub excess: fw_kelvin_difference,
+}
+const _: () = assert!(size_of::<fw_touch_wait_output>() == 2 * size_of::<f64>());
+
+static TOUCH_WAIT: Face = Face::new("touch_wait");
+
+/// Wait until a surface may be touched.
+///
+/// How long until a cooling surface has fallen to a contact temperature that the caller's policy states
+/// for its material and contact time.
+///
+/// Accuracy: As the time constant; a bare surface cools more slowly towards the end than the
+/// exponential says, so that the wait may be a quarter longer.
+///
+/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
+/// stopped; measure before you open or drain anything.
+///
+/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+///
+/// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
+///
+/// The context holds the settings `policy` (Where the contact temperatures come from: a standard with
+/// edition, or a house rule, with its date. None is built in; that a hand can rest on metal below about
+/// 50 °C is common practice without a source); `thresholds` (Temperatures to list the times of, each
+/// with a name: for draining, for touching (a threshold is the caller's policy; that a hand can rest on
+/// metal below about 50 °C is common practice without a source), default ); NULL takes every default.
+///
+/// Source: Newton's law of cooling (exponential with the time constant given).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_touch_wait(
+    context: *const fw_context,
+    input: *const fw_touch_wait_input,
+    output: *mut fw_touch_wait_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { TOUCH_WAIT.evaluate::<4, 2>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_touch_wait over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_touch_wait_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_touch_wait_input,
+    input_stride: usize,
+    outputs: *mut fw_touch_wait_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { TOUCH_WAIT.batch::<4, 2>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_touch_wait into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_touch_wait_unset(input: *mut fw_touch_wait_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { TOUCH_WAIT.unset::<4>(input.cast()) }
 }
 
 /// What goes into fw_installation_volume.
@@ -2113,172 +5296,6 @@ pub unsafe extern "C" fn fw_purge_velocity_batch(
 pub unsafe extern "C" fn fw_purge_velocity_unset(input: *mut fw_purge_velocity_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
     unsafe { PURGE_VELOCITY.unset::<3>(input.cast()) }
-}
-
-/// What goes into fw_pipe_heat_loss.
-#[repr(C)]
-#[derive(Clone, Copy)]
-pub struct fw_pipe_heat_loss_input {
-    /// Temperature of the water; of the pipe where its wall is 0 thick and nothing flows; allowed 273.15 to
-    /// 623.15 (0 °C to 350 °C); usually 278.15 to 368.15 (5 °C to 95 °C).
-    pub water_temperature: fw_kelvin,
-    /// Length of the run; allowed 0.001 to 100000; usually 0.1 to 200; default 1.
-    pub length: fw_metre,
-    /// Flow of the water, at its own temperature; allowed 2.777778e-10 to 0.2777778 (0.001 L/h to 1000000
-    /// L/h); usually 2.777778e-6 to 0.01388889 (10 L/h to 50000 L/h); NaN means: standing, or the film
-    /// inside left out.
-    pub water_flow: fw_cubic_metre_per_second,
-    /// Outside diameter of the bare pipe; allowed 0.002 to 0.7 (2 mm to 700 mm); usually 0.006 to 0.17 (6
-    /// mm to 170 mm); NaN means: as the named tube.
-    pub outside_diameter: fw_metre,
-    /// Thickness of the pipe's wall; 0 for a surface of known temperature; allowed 0 to 0.05 (0 mm to 50
-    /// mm); NaN means: as the named tube.
-    pub wall_thickness: fw_metre,
-    /// Thermal conductivity of the pipe's wall; allowed 0.02 to 500; NaN means: as the named tube.
-    pub wall_conductivity: fw_watt_per_metre_kelvin,
-    /// Thickness of the insulation; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm); usually 0 to 0.12
-    /// (0 mm to 120 mm); default 0 (0 mm).
-    pub insulation_thickness: fw_metre,
-    /// Thermal conductivity of the insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
-    /// named insulation at its mean temperature, or bare.
-    pub insulation_conductivity: fw_watt_per_metre_kelvin,
-    /// Emissivity of the outermost surface; allowed 0 to 1; NaN means: as the named finish.
-    pub emissivity: fw_ratio,
-    /// Temperature of the air around the run; allowed 233.15 to 333.15 (-40 °C to 60 °C); usually 258.15 to
-    /// 308.15 (-15 °C to 35 °C).
-    pub air_temperature: fw_kelvin,
-    /// Mean temperature of the surfaces the run radiates to; allowed 213.15 to 363.15 (-60 °C to 90 °C);
-    /// usually 258.15 to 313.15 (-15 °C to 40 °C); NaN means: as the air.
-    pub radiant_temperature: fw_kelvin,
-    /// Speed of the air across the run; for a run in the wind; allowed 0 to 60; NaN means: still air.
-    pub wind_speed: fw_metre_per_second,
-    /// Atmospheric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 106000 (800
-    /// mbar to 1060 mbar); default 101325 (1013.25 mbar).
-    pub air_pressure: fw_pascal_absolute,
-    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
-    /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
-    pub water_pressure: fw_pascal_absolute,
-}
-const _: () = assert!(size_of::<fw_pipe_heat_loss_input>() == 14 * size_of::<f64>());
-
-/// What comes out of fw_pipe_heat_loss.
-#[repr(C)]
-#[derive(Clone, Copy)]
-pub struct fw_pipe_heat_loss_output {
-    /// Heat lost per metre of run.
-    pub heat_loss_per_length: fw_watt_per_metre,
-    /// Heat lost by the whole run.
-    pub heat_loss: fw_watt,
-    /// Temperature of the outermost surface.
-    pub surface_temperature: fw_kelvin,
-    /// Part of the loss that leaves by convection, per metre.
-    pub convection_per_length: fw_watt_per_metre,
-    /// Part of the loss that leaves by radiation, per metre.
-    pub radiation_per_length: fw_watt_per_metre,
-    /// Resistance of the film inside; 0 where it is left out.
-    pub inside_resistance: fw_metre_kelvin_per_watt,
-    /// Resistance of the pipe's wall.
-    pub wall_resistance: fw_metre_kelvin_per_watt,
-    /// Resistance of all insulation.
-    pub insulation_resistance: fw_metre_kelvin_per_watt,
-    /// Resistance from the outermost surface to the air, radiation included; NaN means: nothing flows.
-    pub outside_resistance: fw_metre_kelvin_per_watt,
-    /// Thermal conductivity of the insulation as used; NaN means: bare.
-    pub insulation_conductivity_used: fw_watt_per_metre_kelvin,
-    /// Outermost diameter.
-    pub surface_diameter: fw_metre,
-    /// Coefficient of convection outside.
-    pub convection_coefficient: fw_watt_per_square_metre_kelvin,
-    /// Coefficient of radiation outside.
-    pub radiation_coefficient: fw_watt_per_square_metre_kelvin,
-    /// Nusselt number outside: on the diameter; on the length for a vertical run.
-    pub nusselt_number: fw_ratio,
-    /// Rayleigh number outside, on the same length; Reynolds times Prandtl number in the wind.
-    pub rayleigh_number: fw_ratio,
-    /// Mass flow of the water; NaN means: no flow given.
-    pub mass_flow: fw_kilogram_per_second,
-    /// Reynolds number of the water; NaN means: no flow given.
-    pub reynolds_number: fw_ratio,
-    /// Coefficient of the film inside, on the bore; NaN means: no flow given.
-    pub inside_coefficient: fw_watt_per_square_metre_kelvin,
-    /// Expected relative accuracy of the coefficient of convection outside.
-    pub convection_scatter: fw_ratio,
-}
-const _: () = assert!(size_of::<fw_pipe_heat_loss_output>() == 19 * size_of::<f64>());
-
-static PIPE_HEAT_LOSS: Face = Face::new("pipe_heat_loss");
-
-/// Heat loss of a pipe run.
-///
-/// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
-/// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
-/// the surface temperature solved.
-///
-/// Accuracy: Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and
-/// the fit of the insulation); a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips,
-/// valves and touching walls change it.
-///
-/// The context holds the settings `position` (How the run lies: horizontal or vertical in still air, or
-/// across the wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose
-/// correlation for the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by
-/// position, one of usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede,
-/// Churchill-Bernstein, default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter,
-/// wall and conductivity may be given by value instead, default ); `insulation` (The insulation by
-/// name, such as "mineral wool"; its conductivity may be given by value instead, default ); `finish`
-/// (The outer finish by name, such as "tarnished copper" or "paint"; the emissivity may be given by
-/// value instead, default ); `further_layers` (Layers around the first insulation, from the inside out:
-/// a list of thickness and conductivity, default ); NULL takes every default.
-///
-/// Source: Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1049 (film outside a horizontal run, by
-/// default).
-///
-/// Source: Popiel 2008, Heat Transfer Eng. 29, 521, on the plate of Churchill & Chu 1975 (film outside
-/// a vertical run, by default).
-///
-/// Source: Churchill & Bernstein 1977, J. Heat Transfer 99, 300 (film outside a run in the wind).
-///
-/// Source: Gnielinski 1976, Int. Chem. Eng. 16, 359 (film inside at a Reynolds number from 4000; 3.66
-/// below 2300, a line between).
-///
-/// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
-/// of air, fitted to 2e-6).
-///
-/// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
-///
-/// `notices` may be NULL.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_pipe_heat_loss(
-    context: *const fw_context,
-    input: *const fw_pipe_heat_loss_input,
-    output: *mut fw_pipe_heat_loss_output,
-    notices: *mut fw_notices,
-) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PIPE_HEAT_LOSS.evaluate::<14, 19>(context, input.cast(), output.cast(), notices) }
-}
-
-/// fw_pipe_heat_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
-/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_pipe_heat_loss_batch(
-    context: *const fw_context,
-    rows: usize,
-    inputs: *const fw_pipe_heat_loss_input,
-    input_stride: usize,
-    outputs: *mut fw_pipe_heat_loss_output,
-    output_stride: usize,
-    row_status: *mut u16,
-) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PIPE_HEAT_LOSS.batch::<14, 19>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
-}
-
-/// Writes the defaults of fw_pipe_heat_loss into `input`, and NaN into what must be given or may be left out.
-/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_pipe_heat_loss_unset(input: *mut fw_pipe_heat_loss_input) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PIPE_HEAT_LOSS.unset::<14>(input.cast()) }
 }
 
 /// What goes into fw_block_cool_down.
@@ -3190,6 +6207,993 @@ pub unsafe extern "C" fn fw_static_head_batch(
 pub unsafe extern "C" fn fw_static_head_unset(input: *mut fw_static_head_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
     unsafe { STATIC_HEAD.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_duty_point.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_duty_point_input {
+    /// A flow at which the system's pressure drop is known; allowed 2.777778e-7 to 0.2777778 (1 L/h to
+    /// 1000000 L/h).
+    pub known_flow: fw_cubic_metre_per_second,
+    /// Pressure drop of the system at that flow; allowed 1 to 1e7 (0.001 kPa to 10000 kPa); usually 1000 to
+    /// 200000 (1 kPa to 200 kPa).
+    pub known_pressure_drop: fw_pascal,
+    /// Exponent of the drop in the flow: 2 for rough pipe and fittings, 1.75 for smooth pipe alone; allowed
+    /// 1 to 2; usually 1.7 to 2; default 2.
+    pub exponent: fw_ratio,
+    /// Pressure that the pump must lift at no flow; zero in a closed circuit; allowed 0 to 1000000 (0 kPa
+    /// to 1000 kPa); default 0 (0 kPa).
+    pub static_pressure: fw_pascal,
+}
+const _: () = assert!(size_of::<fw_duty_point_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_duty_point.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_duty_point_output {
+    /// Flow.
+    pub volume_flow: fw_cubic_metre_per_second,
+    /// Pressure the pump makes and the system takes.
+    pub pressure: fw_pascal,
+    /// Share of the known flow.
+    pub flow_ratio: fw_ratio,
+    /// Power given to the water.
+    pub hydraulic_power: fw_watt,
+}
+const _: () = assert!(size_of::<fw_duty_point_output>() == 4 * size_of::<f64>());
+
+static DUTY_POINT: Face = Face::new("duty_point");
+
+/// Duty point of a pump.
+///
+/// Flow and pressure at which a pump's curve meets the curve of the system.
+///
+/// Accuracy: As the curve: makers' pump curves are within about 5 to 10 %, read-off points add to that.
+///
+/// The context holds the settings `pump_flows` (Flows of points of the pump curve, rising);
+/// `pump_pressures` (Pressures (not heads) of the same points); NULL takes every default.
+///
+/// Source: textbook, fluid mechanics (a system's drop grows as a power of the flow; the pump works
+/// where the curves meet).
+///
+/// Source: common practice, no source (exponent 2).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_duty_point(
+    context: *const fw_context,
+    input: *const fw_duty_point_input,
+    output: *mut fw_duty_point_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { DUTY_POINT.evaluate::<4, 4>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_duty_point over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_duty_point_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_duty_point_input,
+    input_stride: usize,
+    outputs: *mut fw_duty_point_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { DUTY_POINT.batch::<4, 4>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_duty_point into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_duty_point_unset(input: *mut fw_duty_point_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { DUTY_POINT.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_valve_kv.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_valve_kv_input {
+    /// Volume flow through the valve; allowed 2.777778e-8 to 0.2777778 (0.1 L/h to 1000000 L/h); usually
+    /// 1.388889e-6 to 0.02777778 (5 L/h to 100000 L/h).
+    pub volume_flow: fw_cubic_metre_per_second,
+    /// Pressure drop that the valve is to make; allowed 10 to 1000000 (0.01 kPa to 1000 kPa); usually 1000
+    /// to 50000 (1 kPa to 50 kPa).
+    pub pressure_drop: fw_pascal,
+    /// Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); default 333.15 (60 °C).
+    pub temperature: fw_kelvin,
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    pub glycol_mass_fraction: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_valve_kv_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_valve_kv.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_valve_kv_output {
+    /// Density of the liquid.
+    pub density: fw_kilogram_per_cubic_metre,
+    /// Kv: flow at a drop of 1 bar of water of 1000 kg/m³.
+    pub valve_kv: fw_cubic_metre_per_second,
+}
+const _: () = assert!(size_of::<fw_valve_kv_output>() == 2 * size_of::<f64>());
+
+static VALVE_KV: Face = Face::new("valve_kv");
+
+/// Kv of a balancing valve.
+///
+/// The Kv to which a valve must be set to take a pressure drop at a flow.
+///
+/// Accuracy: Exact for turbulent flow; valves hold their scale to about 10 %, worse when nearly shut.
+///
+/// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+/// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+/// every default.
+///
+/// Source: EN 60534-1 (definition of Kv: m³/h of water at 1 bar).
+///
+/// Source: IAPWS SR6-08(2011); Melinder 2010 (density).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_valve_kv(
+    context: *const fw_context,
+    input: *const fw_valve_kv_input,
+    output: *mut fw_valve_kv_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VALVE_KV.evaluate::<4, 2>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_valve_kv over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_valve_kv_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_valve_kv_input,
+    input_stride: usize,
+    outputs: *mut fw_valve_kv_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VALVE_KV.batch::<4, 2>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_valve_kv into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_valve_kv_unset(input: *mut fw_valve_kv_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VALVE_KV.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_circuit_balance.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_circuit_balance_input {
+    /// Temperature of the water; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 363.15 (5
+    /// °C to 90 °C); default 333.15 (60 °C).
+    pub temperature: fw_kelvin,
+    /// Absolute pressure of the water; hardly matters; allowed 50000 to 2000000 (0.5 bar to 20 bar);
+    /// default 200000 (2 bar).
+    pub pressure: fw_pascal_absolute,
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    pub glycol_mass_fraction: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_circuit_balance_input>() == 3 * size_of::<f64>());
+
+/// What comes out of fw_circuit_balance.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_circuit_balance_output {
+    /// Number of the index circuit, counted from 1: the one with the greatest pressure drop.
+    pub index_circuit: fw_ratio,
+    /// Its pressure drop: what the pump must make.
+    pub index_pressure_drop: fw_pascal,
+    /// Smallest pressure drop of any circuit.
+    pub least_pressure_drop: fw_pascal,
+    /// Flow of the index circuit.
+    pub index_flow: fw_cubic_metre_per_second,
+    /// Greatest velocity in any section.
+    pub greatest_velocity: fw_metre_per_second,
+}
+const _: () = assert!(size_of::<fw_circuit_balance_output>() == 5 * size_of::<f64>());
+
+static CIRCUIT_BALANCE: Face = Face::new("circuit_balance");
+
+/// Index circuit and balance.
+///
+/// Pressure drop of every circuit, the index circuit, and the Kv to which the balancing valve of each
+/// other circuit is set.
+///
+/// Accuracy: As water_pressure_drop: 5 % for tube, 20 % for fittings.
+///
+/// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+/// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); `friction`
+/// (Equation for the turbulent friction factor, one of colebrook, haaland, swamee-jain, default
+/// colebrook); `sections` (Lengths of tube with one flow each: a list of { name, tube, length,
+/// volume_flow, fittings, loss_coefficient, fixed_drop }; fixed_drop is that of a boiler, emitter or
+/// open valve at this flow); `circuits` (Ways of the water from the pump and back: a list of { name,
+/// sections }, the sections by name); NULL takes every default.
+///
+/// Source: Darcy and Weisbach, as in water_pressure_drop (drop of each section).
+///
+/// Source: EN 60534-1 (definition of Kv: m³/h of water at 1 bar).
+///
+/// Source: textbook, hydronics (the pump serves the index circuit; the others throttle the difference).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_circuit_balance(
+    context: *const fw_context,
+    input: *const fw_circuit_balance_input,
+    output: *mut fw_circuit_balance_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CIRCUIT_BALANCE.evaluate::<3, 5>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_circuit_balance over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_circuit_balance_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_circuit_balance_input,
+    input_stride: usize,
+    outputs: *mut fw_circuit_balance_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CIRCUIT_BALANCE.batch::<3, 5>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_circuit_balance into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_circuit_balance_unset(input: *mut fw_circuit_balance_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CIRCUIT_BALANCE.unset::<3>(input.cast()) }
+}
+
+/// What goes into fw_expansion_vessel.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_expansion_vessel_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    pub system_content: fw_cubic_metre,
+    /// Temperature of the water when it is filled; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually
+    /// 277.15 to 298.15 (4 °C to 25 °C); default 283.15 (10 °C).
+    pub fill_temperature: fw_kelvin,
+    /// Highest temperature the water may reach: what the limiter allows; allowed 283.15 to 383.15 (10 °C to
+    /// 110 °C); usually 313.15 to 383.15 (40 °C to 110 °C).
+    pub highest_temperature: fw_kelvin,
+    /// Height of the system's top above the vessel; allowed 0 to 200; usually 0 to 40.
+    pub static_height: fw_metre,
+    /// Pressure to be kept at the top over that of the air; allowed 0 to 200000 (0 bar to 2 bar); usually
+    /// 20000 to 50000 (0.2 bar to 0.5 bar); default 30000 (0.3 bar).
+    pub pressure_margin: fw_pascal,
+    /// Least pre-charge whatever the height; allowed 0 to 300000 (0 bar to 3 bar); default 70000 (0.7 bar).
+    pub least_pre_charge: fw_pascal_gauge,
+    /// Set pressure of the safety valve; allowed 50000 to 1600000 (0.5 bar to 16 bar); usually 200000 to
+    /// 600000 (2 bar to 6 bar); default 300000 (3 bar).
+    pub safety_valve_pressure: fw_pascal_gauge,
+    /// Water reserve as a share of the content; allowed 0 to 0.2 (0 % to 20 %); default 0.005 (0.5 %).
+    pub reserve_share: fw_ratio,
+    /// Least water reserve; allowed 0 to 0.1 (0 L to 100 L); default 0.003 (3 L).
+    pub least_reserve: fw_cubic_metre,
+    /// Pressure of the air; the standard counts it as 1 bar; allowed 60000 to 110000 (0.6 bar to 1.1 bar);
+    /// default 100000 (1 bar).
+    pub barometer: fw_pascal_absolute,
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    pub glycol_mass_fraction: fw_ratio,
+    /// Expansion of the liquid, where it is taken from a table; allowed 0 to 0.2 (0 % to 20 %); NaN means:
+    /// from the densities of the liquid.
+    pub expansion_share: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_expansion_vessel_input>() == 12 * size_of::<f64>());
+
+/// What comes out of fw_expansion_vessel.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_expansion_vessel_output {
+    /// Expansion of the liquid as a share of its cold volume.
+    pub expansion_share: fw_ratio,
+    /// Expansion volume.
+    pub expansion_volume: fw_cubic_metre,
+    /// Water reserve.
+    pub water_reserve: fw_cubic_metre,
+    /// Static pressure of the cold system at the vessel.
+    pub static_pressure: fw_pascal,
+    /// Pre-charge of the vessel, without water in it.
+    pub pre_charge: fw_pascal_gauge,
+    /// Pressure that the hot system may reach.
+    pub final_pressure: fw_pascal_gauge,
+    /// Share of the vessel that water can take between pre-charge and final pressure.
+    pub acceptance: fw_ratio,
+    /// Least vessel, with the reserve by share of the content.
+    pub vessel_volume: fw_cubic_metre,
+    /// Least vessel where a fifth of it is the reserve: the rule for vessels of up to 15 L; NaN means: the
+    /// pressures leave no room for a reserve of a fifth.
+    pub vessel_volume_with_fifth: fw_cubic_metre,
+    /// Least vessel with no reserve at all, for comparison.
+    pub vessel_volume_without_reserve: fw_cubic_metre,
+    /// Least pressure to which the cold system is filled, so that the reserve is in the vessel.
+    pub fill_pressure: fw_pascal_gauge,
+}
+const _: () = assert!(size_of::<fw_expansion_vessel_output>() == 11 * size_of::<f64>());
+
+static EXPANSION_VESSEL: Face = Face::new("expansion_vessel");
+
+/// Expansion vessel.
+///
+/// Expansion volume, water reserve, pre-charge, vessel size and fill pressure of a sealed heating
+/// system.
+///
+/// Accuracy: Expansion of water 0.01 % of itself, of glycol 5 %; the content of the system is seldom
+/// known to 10 %: round the vessel up.
+///
+/// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+/// system before it is opened.
+///
+/// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+/// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+/// every default.
+///
+/// Source: EN 12828, annex on expansion vessels, from memory (reserve of 0.5 % and at least 3 L, of a
+/// fifth of vessels up to 15 L; final pressure 0.5 bar (above 5 bar: a tenth) below the safety valve;
+/// vessel and fill pressure).
+///
+/// Source: Boyle's law (gas side of the vessel, taken as isothermal).
+///
+/// Source: IAPWS SR6-08(2011) (density of water).
+///
+/// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010 (density of glycol mixtures).
+///
+/// Source: common practice, no source (0.3 bar above the static pressure and 0.7 bar as least
+/// pre-charge).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_expansion_vessel(
+    context: *const fw_context,
+    input: *const fw_expansion_vessel_input,
+    output: *mut fw_expansion_vessel_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { EXPANSION_VESSEL.evaluate::<12, 11>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_expansion_vessel over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_expansion_vessel_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_expansion_vessel_input,
+    input_stride: usize,
+    outputs: *mut fw_expansion_vessel_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { EXPANSION_VESSEL.batch::<12, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_expansion_vessel into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_expansion_vessel_unset(input: *mut fw_expansion_vessel_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { EXPANSION_VESSEL.unset::<12>(input.cast()) }
+}
+
+/// What goes into fw_vessel_check.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_vessel_check_input {
+    /// Nominal volume of the vessel; allowed 0.0005 to 100 (0.5 L to 100000 L); usually 0.004 to 1 (4 L to
+    /// 1000 L).
+    pub vessel_volume: fw_cubic_metre,
+    /// Pre-charge as measured with the water side relieved of pressure; allowed 0 to 1000000 (0 bar to 10
+    /// bar); usually 50000 to 400000 (0.5 bar to 4 bar).
+    pub pre_charge: fw_pascal_gauge,
+    /// Pressure of the cold system as filled; allowed 0 to 1000000 (0 bar to 10 bar); usually 80000 to
+    /// 400000 (0.8 bar to 4 bar).
+    pub fill_pressure: fw_pascal_gauge,
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    pub system_content: fw_cubic_metre,
+    /// Temperature of the water at that pressure; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually
+    /// 277.15 to 298.15 (4 °C to 25 °C); default 283.15 (10 °C).
+    pub fill_temperature: fw_kelvin,
+    /// Temperature to which the whole content is heated; allowed 283.15 to 383.15 (10 °C to 110 °C);
+    /// usually 313.15 to 383.15 (40 °C to 110 °C).
+    pub highest_temperature: fw_kelvin,
+    /// Set pressure of the safety valve; allowed 50000 to 1600000 (0.5 bar to 16 bar); usually 200000 to
+    /// 600000 (2 bar to 6 bar); default 300000 (3 bar).
+    pub safety_valve_pressure: fw_pascal_gauge,
+    /// Pressure of the air; allowed 60000 to 110000 (0.6 bar to 1.1 bar); default 100000 (1 bar).
+    pub barometer: fw_pascal_absolute,
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    pub glycol_mass_fraction: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_vessel_check_input>() == 9 * size_of::<f64>());
+
+/// What comes out of fw_vessel_check.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_vessel_check_output {
+    /// Expansion volume of the content.
+    pub expansion_volume: fw_cubic_metre,
+    /// Gas in the vessel when cold.
+    pub gas_volume_cold: fw_cubic_metre,
+    /// Water in the vessel when cold: the reserve.
+    pub water_reserve: fw_cubic_metre,
+    /// Most water the vessel takes up between cold and the pressure allowed when hot.
+    pub take_up: fw_cubic_metre,
+    /// Pressure of the hot system, if the safety valve did not lift; NaN means: the vessel is full of
+    /// water: the safety valve must lift.
+    pub hot_pressure: fw_pascal_gauge,
+    /// Pressure that the hot system may reach.
+    pub final_pressure: fw_pascal_gauge,
+    /// Water that leaves by the safety valve on heating up, and is missing when cold again.
+    pub water_lost: fw_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_vessel_check_output>() == 7 * size_of::<f64>());
+
+static VESSEL_CHECK: Face = Face::new("vessel_check");
+
+/// Expansion vessel as found.
+///
+/// Cold and hot pressure of a sealed system with the vessel and pre-charge found on it, and the water
+/// the safety valve would let out.
+///
+/// Accuracy: The hot pressure to 0.1 bar if content and vessel are known to a few percent; gas and
+/// water are taken at one temperature.
+///
+/// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+/// system before it is opened.
+///
+/// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+/// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+/// every default.
+///
+/// Source: EN 12828, annex on expansion vessels, from memory (reserve of 0.5 % and at least 3 L, of a
+/// fifth of vessels up to 15 L; final pressure 0.5 bar (above 5 bar: a tenth) below the safety valve;
+/// vessel and fill pressure).
+///
+/// Source: Boyle's law (gas side of the vessel, taken as isothermal).
+///
+/// Source: IAPWS SR6-08(2011) (density of water).
+///
+/// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010 (density of glycol mixtures).
+///
+/// Source: common practice, no source (0.3 bar above the static pressure and 0.7 bar as least
+/// pre-charge).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_vessel_check(
+    context: *const fw_context,
+    input: *const fw_vessel_check_input,
+    output: *mut fw_vessel_check_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VESSEL_CHECK.evaluate::<9, 7>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_vessel_check over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_vessel_check_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_vessel_check_input,
+    input_stride: usize,
+    outputs: *mut fw_vessel_check_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VESSEL_CHECK.batch::<9, 7>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_vessel_check into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_vessel_check_unset(input: *mut fw_vessel_check_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VESSEL_CHECK.unset::<9>(input.cast()) }
+}
+
+/// What goes into fw_system_content.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_system_content_input {
+    /// Water in all emitters, from their makers' tables; allowed 0 to 100 (0 L to 100000 L); default 0 (0
+    /// L).
+    pub emitter_content: fw_cubic_metre,
+    /// Water in the boiler; allowed 0 to 10 (0 L to 10000 L); usually 0 to 0.5 (0 L to 500 L); default 0 (0
+    /// L).
+    pub boiler_content: fw_cubic_metre,
+    /// Heating water in the coil of the hot water cylinder; allowed 0 to 1 (0 L to 1000 L); usually 0 to
+    /// 0.06 (0 L to 60 L); default 0 (0 L).
+    pub coil_content: fw_cubic_metre,
+    /// Water in a feed and expansion cistern of an open vented system; allowed 0 to 10 (0 L to 10000 L);
+    /// usually 0 to 0.2 (0 L to 200 L); default 0 (0 L).
+    pub cistern_content: fw_cubic_metre,
+    /// Water in buffer vessels and anything else; allowed 0 to 1000 (0 L to 1000000 L); default 0 (0 L).
+    pub other_content: fw_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_system_content_input>() == 5 * size_of::<f64>());
+
+/// What comes out of fw_system_content.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_system_content_output {
+    /// Length of all pipes.
+    pub pipe_length: fw_metre,
+    /// Water in all pipes.
+    pub pipe_content: fw_cubic_metre,
+    /// Mass of all pipes, empty.
+    pub pipe_mass: fw_kilogram,
+    /// Heat capacity of all pipes, empty.
+    pub pipe_heat_capacity: fw_joule_per_kelvin,
+    /// Water that circulates: all but the cistern's.
+    pub system_content: fw_cubic_metre,
+    /// Water to fill everything, the cistern too.
+    pub content_with_cistern: fw_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_system_content_output>() == 6 * size_of::<f64>());
+
+static SYSTEM_CONTENT: Face = Face::new("system_content");
+
+/// Water content of a heating system.
+///
+/// Water in pipes, emitters, boiler, cylinder coil and cistern, with the mass and heat capacity of the
+/// pipes.
+///
+/// Accuracy: A few percent where every run is counted; guessed systems are seldom within 20 %.
+///
+/// The context holds the settings `pipes` (Runs of pipe: a list of { tube, length, name }, the tube by
+/// name or by value as in `tube_run`, default none); NULL takes every default.
+///
+/// Source: geometry, with the tubes of tube_run (content of pipes).
+///
+/// Source: makers' tables, given by the caller (content of boiler, emitters and coil).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_system_content(
+    context: *const fw_context,
+    input: *const fw_system_content_input,
+    output: *mut fw_system_content_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SYSTEM_CONTENT.evaluate::<5, 6>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_system_content over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_system_content_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_system_content_input,
+    input_stride: usize,
+    outputs: *mut fw_system_content_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SYSTEM_CONTENT.batch::<5, 6>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_system_content into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_system_content_unset(input: *mut fw_system_content_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { SYSTEM_CONTENT.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_heat_store.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_heat_store_input {
+    /// Temperature at the start; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 368.15 (5
+    /// °C to 95 °C).
+    pub start_temperature: fw_kelvin,
+    /// Temperature at the end; allowed 243.15 to 383.15 (-30 °C to 110 °C); usually 278.15 to 368.15 (5 °C
+    /// to 95 °C).
+    pub end_temperature: fw_kelvin,
+    /// Water content at the start; allowed 0 to 1000 (0 L to 1000000 L); default 0 (0 L).
+    pub water_content: fw_cubic_metre,
+    /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    pub glycol_mass_fraction: fw_ratio,
+    /// Mass of cast iron; allowed 0 to 100000; default 0.
+    pub cast_iron_mass: fw_kilogram,
+    /// Heat capacity of that cast iron; prints run from 420 to 545 J/(kg K), so state which is meant;
+    /// allowed 380 to 600; usually 420 to 545; default 500.
+    pub cast_iron_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Mass of steel; allowed 0 to 100000; default 0.
+    pub steel_mass: fw_kilogram,
+    /// Mass of copper; allowed 0 to 100000; default 0.
+    pub copper_mass: fw_kilogram,
+    /// Mass of aluminium; allowed 0 to 100000; default 0.
+    pub aluminium_mass: fw_kilogram,
+    /// Mass of insulation that follows the temperature; half of a jacket is a fair guess; allowed 0 to
+    /// 100000; default 0.
+    pub insulation_mass: fw_kilogram,
+    /// Heat capacity of the insulation; allowed 500 to 2500; default 1030.
+    pub insulation_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Heat capacity of anything else; allowed 0 to 1e9 (0 kJ/K to 1000000 kJ/K); default 0 (0 kJ/K).
+    pub other_heat_capacity: fw_joule_per_kelvin,
+}
+const _: () = assert!(size_of::<fw_heat_store_input>() == 12 * size_of::<f64>());
+
+/// What comes out of fw_heat_store.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_heat_store_output {
+    /// Heat capacity of the metal.
+    pub metal_heat_capacity: fw_joule_per_kelvin,
+    /// Heat capacity of the water: its enthalpy difference over the temperature difference.
+    pub water_heat_capacity: fw_joule_per_kelvin,
+    /// Heat capacity of the whole.
+    pub heat_capacity: fw_joule_per_kelvin,
+    /// Heat given off from start to end; negative where the parts warm up.
+    pub heat: fw_joule,
+    /// Share of it that the water gives.
+    pub water_share: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_heat_store_output>() == 5 * size_of::<f64>());
+
+static HEAT_STORE: Face = Face::new("heat_store");
+
+/// Heat held between two temperatures.
+///
+/// Heat capacity of iron, steel, copper, aluminium, insulation and water, and the heat they give off
+/// between two temperatures.
+///
+/// Accuracy: Water 0.1 %; metals 5 %, since their heat capacity grows with temperature and cast iron's
+/// is disputed.
+///
+/// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+/// system before it is opened.
+///
+/// Caution: A block and its water stay hot for tens of minutes after the burner is off.
+///
+/// The context holds the settings `fluid` (What circulates; a glycol's share is the input
+/// `glycol_mass_fraction`, one of water, propylene glycol, ethylene glycol, default water); NULL takes
+/// every default.
+///
+/// Source: IAPWS SR6-08(2011) (enthalpy and density of water).
+///
+/// Source: Incropera Table A.1 (carbon steel from memory) (heat capacity of copper 385, aluminium 903,
+/// carbon steel 434 J/(kg K) at 300 K).
+///
+/// Source: Holman Table A-2 (420) and Callister (544), from memory (spread of the heat capacity of cast
+/// iron; the default of 500 lies between).
+///
+/// Source: ISO 10456 Table 3, from memory (heat capacity of mineral wool 1030 J/(kg K)).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_heat_store(
+    context: *const fw_context,
+    input: *const fw_heat_store_input,
+    output: *mut fw_heat_store_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { HEAT_STORE.evaluate::<12, 5>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_heat_store over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_heat_store_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_heat_store_input,
+    input_stride: usize,
+    outputs: *mut fw_heat_store_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { HEAT_STORE.batch::<12, 5>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_heat_store into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_heat_store_unset(input: *mut fw_heat_store_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { HEAT_STORE.unset::<12>(input.cast()) }
+}
+
+/// What goes into fw_inhibitor_dose.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_inhibitor_dose_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    pub system_content: fw_cubic_metre,
+    /// Litres of product for each litre of system water, from its label; allowed 0.0001 to 0.2 (0.01 % to
+    /// 20 %); usually 0.002 to 0.05 (0.2 % to 5 %); default 0.01 (1 %).
+    pub dose_ratio: fw_ratio,
+    /// Share of a full dose that is in the water already, by test; allowed 0 to 1 (0 % to 100 %); default 0
+    /// (0 %).
+    pub strength_left: fw_ratio,
+    /// Content of one container; allowed 1e-5 to 1 (0.01 L to 1000 L); default 0.001 (1 L).
+    pub container_content: fw_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_inhibitor_dose_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_inhibitor_dose.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_inhibitor_dose_output {
+    /// Product for water that holds none.
+    pub full_dose: fw_cubic_metre,
+    /// Product to add.
+    pub dose: fw_cubic_metre,
+    /// Containers that hold it, in parts of one.
+    pub containers: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_inhibitor_dose_output>() == 3 * size_of::<f64>());
+
+static INHIBITOR_DOSE: Face = Face::new("inhibitor_dose");
+
+/// Inhibitor dose.
+///
+/// Litres of inhibitor that a system's content needs, less what is still in it.
+///
+/// Accuracy: As the content is known; a tenth too much does no harm, too little does.
+///
+/// Caution: Products of different makers may not mix: flush before changing, and follow the label.
+///
+/// Source: the product's label, given by the caller (dose).
+///
+/// Source: volume balance (shares by volume, contraction on mixing left out).
+///
+/// Source: common practice, no source (1 L in 100 L where the label is not at hand).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_inhibitor_dose(
+    input: *const fw_inhibitor_dose_input,
+    output: *mut fw_inhibitor_dose_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { INHIBITOR_DOSE.evaluate::<4, 3>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_inhibitor_dose over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_inhibitor_dose_batch(
+    rows: usize,
+    inputs: *const fw_inhibitor_dose_input,
+    input_stride: usize,
+    outputs: *mut fw_inhibitor_dose_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { INHIBITOR_DOSE.batch::<4, 3>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_inhibitor_dose into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_inhibitor_dose_unset(input: *mut fw_inhibitor_dose_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { INHIBITOR_DOSE.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_antifreeze_dose.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_antifreeze_dose_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    pub system_content: fw_cubic_metre,
+    /// Temperature down to which no ice is to form; allowed 223.15 to 272.15 (-50 °C to -1 °C); usually
+    /// 243.15 to 268.15 (-30 °C to -5 °C).
+    pub frost_temperature: fw_kelvin,
+    /// Glycol that is in the water already, by volume; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
+    pub glycol_volume_fraction: fw_ratio,
+    /// Share of glycol in the product as bought, by volume; allowed 0.5 to 1 (50 % to 100 %); default 1
+    /// (100 %).
+    pub product_strength: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_antifreeze_dose_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_antifreeze_dose.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_antifreeze_dose_output {
+    /// Glycol needed, by mass.
+    pub glycol_mass_fraction: fw_ratio,
+    /// Glycol needed, by volume.
+    pub needed_volume_fraction: fw_ratio,
+    /// Product to add, after as much of the present water has been drained; zero if there is enough.
+    pub product_volume: fw_cubic_metre,
+    /// Mass of glycol in the system afterwards.
+    pub glycol_mass: fw_kilogram,
+}
+const _: () = assert!(size_of::<fw_antifreeze_dose_output>() == 4 * size_of::<f64>());
+
+static ANTIFREEZE_DOSE: Face = Face::new("antifreeze_dose");
+
+/// Antifreeze dose.
+///
+/// Share of glycol that protects down to a temperature, and the product to add for a content.
+///
+/// Accuracy: 1 K of freezing point for plain glycol; an inhibited product follows its maker's table,
+/// which goes first.
+///
+/// Caution: Ethylene glycol is poisonous: not where it can reach drinking water. Drained mixtures are
+/// waste, not for the ground.
+///
+/// The context holds the settings `antifreeze` (Which glycol, one of propylene glycol, ethylene glycol,
+/// default propylene glycol); NULL takes every default.
+///
+/// Source: Melinder, Properties of Secondary Working Fluids, IIR 2010, coefficients as CoolProp carries
+/// them (freezing point against mass fraction).
+///
+/// Source: from memory (density of pure glycol at 20 °C: propylene 1036, ethylene 1113 kg/m³, for
+/// shares by volume).
+///
+/// Source: volume balance (shares by volume, contraction on mixing left out).
+///
+/// Source: common practice, no source (least share of a fifth by volume).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_antifreeze_dose(
+    context: *const fw_context,
+    input: *const fw_antifreeze_dose_input,
+    output: *mut fw_antifreeze_dose_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ANTIFREEZE_DOSE.evaluate::<4, 4>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_antifreeze_dose over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_antifreeze_dose_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_antifreeze_dose_input,
+    input_stride: usize,
+    outputs: *mut fw_antifreeze_dose_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ANTIFREEZE_DOSE.batch::<4, 4>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_antifreeze_dose into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_antifreeze_dose_unset(input: *mut fw_antifreeze_dose_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ANTIFREEZE_DOSE.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_partial_drain.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_partial_drain_input {
+    /// Water content of the whole system; allowed 0.001 to 1000 (1 L to 1000000 L); usually 0.02 to 5 (20 L
+    /// to 5000 L).
+    pub system_content: fw_cubic_metre,
+    /// Water drained; allowed 0 to 1000 (0 L to 1000000 L).
+    pub drained_volume: fw_cubic_metre,
+    /// Share of product (inhibitor or antifreeze) in the water before, by volume; allowed 0 to 1 (0 % to
+    /// 100 %).
+    pub product_fraction: fw_ratio,
+    /// Share of product in what is filled in; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
+    pub refill_fraction: fw_ratio,
+    /// Share of product wanted afterwards; allowed 0 to 1 (0 % to 100 %); NaN means: as before.
+    pub wanted_fraction: fw_ratio,
+    /// Flow at which the filling tap runs; allowed 2.777778e-7 to 0.02777778 (1 L/h to 100000 L/h); default
+    /// 0.0001666667 (600 L/h).
+    pub fill_flow: fw_cubic_metre_per_second,
+}
+const _: () = assert!(size_of::<fw_partial_drain_input>() == 6 * size_of::<f64>());
+
+/// What comes out of fw_partial_drain.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_partial_drain_output {
+    /// Product that went with the water.
+    pub product_lost: fw_cubic_metre,
+    /// Share of product after filling up again.
+    pub fraction_after: fw_ratio,
+    /// Share of the earlier strength that is left; NaN means: no product was in it.
+    pub strength_left: fw_ratio,
+    /// Product in the refill that makes the wanted share.
+    pub product_needed: fw_cubic_metre,
+    /// Plain water of that refill.
+    pub water_needed: fw_cubic_metre,
+    /// Time to fill up again.
+    pub fill_time: fw_second,
+}
+const _: () = assert!(size_of::<fw_partial_drain_output>() == 6 * size_of::<f64>());
+
+static PARTIAL_DRAIN: Face = Face::new("partial_drain");
+
+/// Partial drain and refill.
+///
+/// Strength of inhibitor or antifreeze left after part of the water was drained and replaced, and the
+/// refill that restores it.
+///
+/// Accuracy: Holds for a well mixed system; what stays in emitters and dead legs does not mix at once.
+///
+/// Caution: Hot water under pressure scalds and flashes to steam when let out: cool and relieve the
+/// system before it is opened.
+///
+/// Caution: Let hot water cool before draining; check for backflow protection before filling from the
+/// main.
+///
+/// Source: volume balance (shares by volume, contraction on mixing left out).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_partial_drain(
+    input: *const fw_partial_drain_input,
+    output: *mut fw_partial_drain_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PARTIAL_DRAIN.evaluate::<6, 6>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_partial_drain over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_partial_drain_batch(
+    rows: usize,
+    inputs: *const fw_partial_drain_input,
+    input_stride: usize,
+    outputs: *mut fw_partial_drain_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PARTIAL_DRAIN.batch::<6, 6>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_partial_drain into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_partial_drain_unset(input: *mut fw_partial_drain_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { PARTIAL_DRAIN.unset::<6>(input.cast()) }
 }
 
 /// What goes into fw_injector_flow.
@@ -5322,4 +9326,742 @@ pub unsafe extern "C" fn fw_u_gauge_batch(
 pub unsafe extern "C" fn fw_u_gauge_unset(input: *mut fw_u_gauge_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
     unsafe { U_GAUGE.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_opening_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_opening_flow_input {
+    /// Free area: the sum of the openings as measured; allowed 1e-6 to 100 (1 mm² to 1e8 mm²); usually
+    /// 0.0005 to 0.2 (500 mm² to 200000 mm²).
+    pub free_area: fw_square_metre_free,
+    /// Pressure difference across the opening; allowed 0.01 to 500; usually 1 to 50.
+    pub pressure_difference: fw_pascal,
+    /// Discharge coefficient of the opening; 0.61 for a sharp edge, less for grilles and meshes; allowed
+    /// 0.05 to 1; usually 0.25 to 0.75; default 0.61.
+    pub discharge_coefficient: fw_ratio,
+    /// Discharge coefficient of the sharp edge that defines equivalent area; allowed 0.55 to 0.65; default
+    /// 0.61.
+    pub sharp_edge_coefficient: fw_ratio,
+    /// Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
+    pub air_density: fw_kilogram_per_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_opening_flow_input>() == 5 * size_of::<f64>());
+
+/// What comes out of fw_opening_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_opening_flow_output {
+    /// Flow of air.
+    pub air_flow: fw_cubic_metre_per_second,
+    /// Equivalent area.
+    pub equivalent_area: fw_square_metre_equivalent,
+    /// Mean velocity over the free area.
+    pub mean_velocity: fw_metre_per_second,
+}
+const _: () = assert!(size_of::<fw_opening_flow_output>() == 3 * size_of::<f64>());
+
+static OPENING_FLOW: Face = Face::new("opening_flow");
+
+/// Air through an opening.
+///
+/// Air that passes an opening of a free area at a pressure difference, and its equivalent area.
+///
+/// Accuracy: The discharge coefficient decides; grilles are seldom known to better than 10 %.
+///
+/// Caution: How much air a room needs, and through what opening, is set by local building and gas
+/// rules; a sum is no approval, and an opening counts only while it is clear.
+///
+/// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+/// reckoned says nothing of spillage, blockage or wind.
+///
+/// Source: Orifice equation for a small pressure difference; textbook (flow).
+///
+/// Source: Definition of equivalent area (EN 13141-1, not opened): a sharp-edged opening that passes
+/// the same air (equivalent area).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_opening_flow(
+    input: *const fw_opening_flow_input,
+    output: *mut fw_opening_flow_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OPENING_FLOW.evaluate::<5, 3>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_opening_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_opening_flow_batch(
+    rows: usize,
+    inputs: *const fw_opening_flow_input,
+    input_stride: usize,
+    outputs: *mut fw_opening_flow_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OPENING_FLOW.batch::<5, 3>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_opening_flow into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_opening_flow_unset(input: *mut fw_opening_flow_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OPENING_FLOW.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_opening_size.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_opening_size_input {
+    /// Flow of air wanted; allowed 2.777778e-6 to 277.7778 (0.01 m³/h to 1000000 m³/h); usually
+    /// 0.0002777778 to 0.2777778 (1 m³/h to 1000 m³/h).
+    pub air_flow: fw_cubic_metre_per_second,
+    /// Pressure difference that may be used up; allowed 0.01 to 500; usually 1 to 50.
+    pub pressure_difference: fw_pascal,
+    /// Discharge coefficient of the opening; 0.61 for a sharp edge, less for grilles and meshes; allowed
+    /// 0.05 to 1; usually 0.25 to 0.75; default 0.61.
+    pub discharge_coefficient: fw_ratio,
+    /// Discharge coefficient of the sharp edge that defines equivalent area; allowed 0.55 to 0.65; default
+    /// 0.61.
+    pub sharp_edge_coefficient: fw_ratio,
+    /// Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
+    pub air_density: fw_kilogram_per_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_opening_size_input>() == 5 * size_of::<f64>());
+
+/// What comes out of fw_opening_size.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_opening_size_output {
+    /// Free area needed.
+    pub free_area: fw_square_metre_free,
+    /// Equivalent area needed.
+    pub equivalent_area: fw_square_metre_equivalent,
+}
+const _: () = assert!(size_of::<fw_opening_size_output>() == 2 * size_of::<f64>());
+
+static OPENING_SIZE: Face = Face::new("opening_size");
+
+/// Opening for a flow of air.
+///
+/// Free and equivalent area that pass a flow of air at a pressure difference.
+///
+/// Accuracy: The discharge coefficient decides; grilles are seldom known to better than 10 %.
+///
+/// Caution: How much air a room needs, and through what opening, is set by local building and gas
+/// rules; a sum is no approval, and an opening counts only while it is clear.
+///
+/// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+/// reckoned says nothing of spillage, blockage or wind.
+///
+/// Source: Orifice equation for a small pressure difference; textbook (area).
+///
+/// Source: Definition of equivalent area (EN 13141-1, not opened): a sharp-edged opening that passes
+/// the same air (equivalent area).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_opening_size(
+    input: *const fw_opening_size_input,
+    output: *mut fw_opening_size_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OPENING_SIZE.evaluate::<5, 2>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_opening_size over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_opening_size_batch(
+    rows: usize,
+    inputs: *const fw_opening_size_input,
+    input_stride: usize,
+    outputs: *mut fw_opening_size_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OPENING_SIZE.batch::<5, 2>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_opening_size into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_opening_size_unset(input: *mut fw_opening_size_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { OPENING_SIZE.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_ventilation_need.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_ventilation_need_input {
+    /// Heat input on the net basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW
+    /// to 200 kW); NaN means: stated on another basis.
+    pub heat_input_net: fw_watt_net,
+    /// Heat input on the gross basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1
+    /// kW to 200 kW); NaN means: stated on another basis.
+    pub heat_input_gross: fw_watt_gross,
+    /// Nominal heat output; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW to 200
+    /// kW); NaN means: stated on another basis.
+    pub heat_output: fw_watt,
+    /// Rating that the rule leaves free; allowed 0 to 1e7 (0 kW to 10000 kW); default 0 (0 kW).
+    pub threshold: fw_watt,
+    /// Area for each kilowatt above the threshold; allowed 0 to 0.001 (0 mm²/kW to 1000000 mm²/kW); NaN
+    /// means: the rule asks for no opening.
+    pub area_rate: fw_square_metre_per_watt,
+    /// Least area whatever the rating; allowed 0 to 100 (0 mm² to 1e8 mm²); default 0 (0 mm²).
+    pub minimum_area: fw_square_metre,
+    /// Room volume for each kilowatt above the threshold; allowed 0 to 1 (0 m³/kW to 1000 m³/kW); NaN
+    /// means: the rule asks for no room volume.
+    pub room_volume_rate: fw_cubic_metre_per_watt,
+    /// Air flow for each kilowatt above the threshold; allowed 0 to 0.0002777778 (0 m³/(h·kW) to 1000
+    /// m³/(h·kW)); NaN means: the rule asks for no air flow.
+    pub air_flow_rate: fw_cubic_metre_per_joule,
+}
+const _: () = assert!(size_of::<fw_ventilation_need_input>() == 8 * size_of::<f64>());
+
+/// What comes out of fw_ventilation_need.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_ventilation_need_output {
+    /// Rating on the basis of the rule, above the threshold.
+    pub rating_above_threshold: fw_watt,
+    /// Free area of each opening asked for; NaN means: the rule asks for no free area.
+    pub free_area: fw_square_metre_free,
+    /// Equivalent area of each opening asked for; NaN means: the rule asks for no equivalent area.
+    pub equivalent_area: fw_square_metre_equivalent,
+    /// Room volume asked for; NaN means: the rule asks for no room volume.
+    pub room_volume: fw_cubic_metre,
+    /// Air flow asked for; NaN means: the rule asks for no air flow.
+    pub air_flow: fw_cubic_metre_per_second,
+}
+const _: () = assert!(size_of::<fw_ventilation_need_output>() == 5 * size_of::<f64>());
+
+static VENTILATION_NEED: Face = Face::new("ventilation_need");
+
+/// Ventilation by a rule.
+///
+/// Opening, room volume or air flow that a building rule of the caller's asks for, on the rating basis
+/// the rule counts. No rule is built in.
+///
+/// Accuracy: Arithmetic on the rule.
+///
+/// Caution: How much air a room needs, and through what opening, is set by local building and gas
+/// rules; a sum is no approval, and an opening counts only while it is clear.
+///
+/// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+/// reckoned says nothing of spillage, blockage or wind.
+///
+/// The context holds the settings `rating_basis` (What the rule counts: the heat input net or gross, or
+/// the heat output, one of heat_input_net, heat_input_gross, heat_output); `area_kind` (Which area the
+/// rule counts, one of free, equivalent, default free); NULL takes every default.
+///
+/// Source: The caller's rule (rates, threshold, minimum).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_ventilation_need(
+    context: *const fw_context,
+    input: *const fw_ventilation_need_input,
+    output: *mut fw_ventilation_need_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VENTILATION_NEED.evaluate::<8, 5>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_ventilation_need over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_ventilation_need_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_ventilation_need_input,
+    input_stride: usize,
+    outputs: *mut fw_ventilation_need_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VENTILATION_NEED.batch::<8, 5>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_ventilation_need into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_ventilation_need_unset(input: *mut fw_ventilation_need_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VENTILATION_NEED.unset::<8>(input.cast()) }
+}
+
+/// What goes into fw_room_concentration.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_room_concentration_input {
+    /// Flow of the gas into the room; nought while it clears; allowed 0 to 0.2777778 (0 L/h to 1000000
+    /// L/h); usually 0 to 0.0002777778 (0 L/h to 1000 L/h); default 0 (0 L/h).
+    pub source: fw_cubic_metre_per_second,
+    /// Volume of the room; allowed 0.1 to 1000000; usually 5 to 500.
+    pub room_volume: fw_cubic_metre,
+    /// Air changes; allowed 2.777778e-7 to 0.2777778 (0.001 1/h to 1000 1/h); usually 2.777778e-5 to
+    /// 0.002777778 (0.1 1/h to 10 1/h).
+    pub air_change_rate: fw_per_second,
+    /// Share of the gas in the air that comes in; allowed 0 to 0.1 (0 ppm to 100000 ppm); default 0 (0
+    /// ppm).
+    pub background: fw_ratio_wet,
+    /// Share of the gas in the room at the start; left out, the background; allowed 0 to 1 (0 ppm to
+    /// 1000000 ppm); NaN means: the background.
+    pub initial: fw_ratio_wet,
+    /// Time from the start; allowed 0 to 3.6e7 (0 h to 10000 h); usually 0 to 172800 (0 h to 48 h).
+    pub elapsed_time: fw_second,
+    /// Share whose time is asked for; allowed 0 to 1 (0 ppm to 1000000 ppm); NaN means: none asked for.
+    pub level: fw_ratio_wet,
+}
+const _: () = assert!(size_of::<fw_room_concentration_input>() == 7 * size_of::<f64>());
+
+/// What comes out of fw_room_concentration.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_room_concentration_output {
+    /// Share of the gas in the room after the time.
+    pub concentration: fw_ratio_wet,
+    /// Share of the gas in the room after a very long time.
+    pub steady: fw_ratio_wet,
+    /// Time in which the way to the steady share shrinks to 37 %.
+    pub time_constant: fw_second,
+    /// Share of the way to the steady share made after the time.
+    pub completion: fw_ratio,
+    /// Mean share over the time.
+    pub mean: fw_ratio_wet,
+    /// Time at which the level asked for is met; NaN means: never reached, or none asked for.
+    pub time_to_level: fw_second,
+}
+const _: () = assert!(size_of::<fw_room_concentration_output>() == 6 * size_of::<f64>());
+
+static ROOM_CONCENTRATION: Face = Face::new("room_concentration");
+
+/// Gas in a ventilated room.
+///
+/// Build-up and clearing of carbon monoxide, carbon dioxide or any gas in a well-mixed room with a
+/// steady source and air change.
+///
+/// Accuracy: Exact for a well-mixed room. Real rooms are not: near the source the share can be several
+/// times the mean. The air change is seldom known to a factor of two.
+///
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
+///
+/// Caution: How much air a room needs, and through what opening, is set by local building and gas
+/// rules; a sum is no approval, and an opening counts only while it is clear.
+///
+/// Source: Single-zone mass balance; textbook (all results).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_room_concentration(
+    input: *const fw_room_concentration_input,
+    output: *mut fw_room_concentration_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ROOM_CONCENTRATION.evaluate::<7, 6>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_room_concentration over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_room_concentration_batch(
+    rows: usize,
+    inputs: *const fw_room_concentration_input,
+    input_stride: usize,
+    outputs: *mut fw_room_concentration_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ROOM_CONCENTRATION.batch::<7, 6>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_room_concentration into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_room_concentration_unset(input: *mut fw_room_concentration_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { ROOM_CONCENTRATION.unset::<7>(input.cast()) }
+}
+
+/// What goes into fw_natural_draught.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_natural_draught_input {
+    /// Height of the flue outlet above its inlet; allowed 0 to 200; usually 1 to 30.
+    pub height: fw_metre,
+    /// Temperature of the outdoor air; allowed 223.15 to 333.15 (-50 °C to 60 °C); usually 253.15 to 308.15
+    /// (-20 °C to 35 °C).
+    pub outdoor_temperature: fw_kelvin,
+    /// Mean temperature of the gas in the flue; allowed 223.15 to 1273.15 (-50 °C to 1000 °C); usually
+    /// 313.15 to 523.15 (40 °C to 250 °C).
+    pub mean_flue_temperature: fw_kelvin,
+    /// Barometric pressure at the place; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    /// 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+    /// Specific gas constant of the outdoor air; allowed 270 to 310; default 288.
+    pub air_gas_constant: fw_joule_per_kilogram_kelvin,
+    /// Specific gas constant of the gas in the flue; allowed 250 to 350; default 300.
+    pub flue_gas_constant: fw_joule_per_kilogram_kelvin,
+    /// Pressure that flow through flue, appliance and air openings takes; allowed 0 to 1000; usually 0 to
+    /// 50; default 0.
+    pub pressure_loss: fw_pascal,
+}
+const _: () = assert!(size_of::<fw_natural_draught_input>() == 7 * size_of::<f64>());
+
+/// What comes out of fw_natural_draught.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_natural_draught_output {
+    /// Density of the outdoor air.
+    pub air_density: fw_kilogram_per_cubic_metre,
+    /// Mean density of the gas in the flue.
+    pub flue_density: fw_kilogram_per_cubic_metre,
+    /// Draught at rest.
+    pub draught: fw_pascal,
+    /// Draught left after the pressure loss.
+    pub net_draught: fw_pascal,
+    /// Mean flue temperature at which the draught at rest turns.
+    pub reversal_flue_temperature: fw_kelvin,
+    /// Outdoor temperature at which the net draught turns; warmer outdoors it pushes down; NaN means: a
+    /// flue without height has no draught to turn.
+    pub reversal_outdoor_temperature: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_natural_draught_output>() == 6 * size_of::<f64>());
+
+static NATURAL_DRAUGHT: Face = Face::new("natural_draught");
+
+/// Natural draught of a flue.
+///
+/// Draught from height, mean flue temperature, outdoor temperature and barometer, what is left after
+/// losses, and the temperatures at which it turns.
+///
+/// Accuracy: Exact for the mean temperature given; that mean decides. Wind is left out.
+///
+/// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+/// reckoned says nothing of spillage, blockage or wind.
+///
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
+///
+/// Source: Hydrostatics, in the form of EN 13384-1 (from memory) (draught).
+///
+/// Source: EN 13384-1, from memory (gas constants 288 J/(kg K) of air and about 300 J/(kg K) of the
+/// flue gas of natural gas, as defaults).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_natural_draught(
+    input: *const fw_natural_draught_input,
+    output: *mut fw_natural_draught_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { NATURAL_DRAUGHT.evaluate::<7, 6>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_natural_draught over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_natural_draught_batch(
+    rows: usize,
+    inputs: *const fw_natural_draught_input,
+    input_stride: usize,
+    outputs: *mut fw_natural_draught_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { NATURAL_DRAUGHT.batch::<7, 6>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_natural_draught into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_natural_draught_unset(input: *mut fw_natural_draught_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { NATURAL_DRAUGHT.unset::<7>(input.cast()) }
+}
+
+/// What goes into fw_flue_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_flow_input {
+    /// Velocity; leave it out to state a mass flow; allowed 0 to 50; usually 0.3 to 10; NaN means: a mass
+    /// flow is stated.
+    pub velocity: fw_metre_per_second,
+    /// Mass flow; leave it out to state a velocity; allowed 0 to 1000; NaN means: a velocity is stated.
+    pub mass_flow: fw_kilogram_per_second,
+    /// Mean temperature of the flue gas; allowed 223.15 to 1273.15 (-50 °C to 1000 °C); usually 313.15 to
+    /// 523.15 (40 °C to 250 °C).
+    pub mean_flue_temperature: fw_kelvin,
+    /// Specific gas constant of the flue gas; allowed 250 to 350; default 300.
+    pub flue_gas_constant: fw_joule_per_kilogram_kelvin,
+    /// Absolute pressure in the flue, which is the barometer's; allowed 50000 to 110000 (500 mbar to 1100
+    /// mbar); usually 94000 to 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+    /// Bore of the flue (hydraulic diameter); allowed 0.02 to 10 (20 mm to 10000 mm); usually 0.06 to 0.4
+    /// (60 mm to 400 mm).
+    pub bore: fw_metre,
+    /// Length of the flue; allowed 0 to 1000; usually 0.5 to 50.
+    pub length: fw_metre,
+    /// Friction factor (Darcy); left out, from the roughness; allowed 0.005 to 1; NaN means: from the
+    /// roughness.
+    pub friction_factor: fw_ratio,
+    /// Roughness of the inner wall; allowed 0 to 0.02 (0 mm to 20 mm); usually 5e-5 to 0.005 (0.05 mm to 5
+    /// mm); default 0.001 (1 mm).
+    pub roughness: fw_metre,
+    /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
+    /// 0.
+    pub loss_coefficients: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_flue_flow_input>() == 10 * size_of::<f64>());
+
+/// What comes out of fw_flue_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_flow_output {
+    /// Density of the flue gas.
+    pub flue_density: fw_kilogram_per_cubic_metre,
+    /// Velocity.
+    pub velocity: fw_metre_per_second,
+    /// Mass flow.
+    pub mass_flow: fw_kilogram_per_second,
+    /// Reynolds number.
+    pub reynolds_number: fw_ratio,
+    /// Friction factor (Darcy) used; NaN means: no flow.
+    pub friction_factor: fw_ratio,
+    /// Pressure lost by friction and at the fittings.
+    pub pressure_loss: fw_pascal,
+}
+const _: () = assert!(size_of::<fw_flue_flow_output>() == 6 * size_of::<f64>());
+
+static FLUE_FLOW: Face = Face::new("flue_flow");
+
+/// Velocity and pressure loss in a flue.
+///
+/// Mass flow, velocity and pressure lost by friction and fittings in a flue at a mean temperature.
+///
+/// Accuracy: Roughness and loss coefficients are seldom known to better than 20 %. Below Re 2300 the
+/// larger of the laminar factor and Colebrook's at 2300 is taken.
+///
+/// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+/// reckoned says nothing of spillage, blockage or wind.
+///
+/// Source: Darcy-Weisbach; textbook, in the form of EN 13384-1 (from memory) (pressure loss).
+///
+/// Source: Colebrook 1939, J. Inst. Civ. Eng. 11, 133 (friction factor from the roughness).
+///
+/// Source: EN 13384-1, from memory (viscosity of flue gas).
+///
+/// Source: EN 13384-1, from memory (gas constants 288 J/(kg K) of air and about 300 J/(kg K) of the
+/// flue gas of natural gas, as defaults).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_flow(
+    input: *const fw_flue_flow_input,
+    output: *mut fw_flue_flow_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_FLOW.evaluate::<10, 6>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_flue_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_flow_batch(
+    rows: usize,
+    inputs: *const fw_flue_flow_input,
+    input_stride: usize,
+    outputs: *mut fw_flue_flow_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_FLOW.batch::<10, 6>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_flue_flow into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_flow_unset(input: *mut fw_flue_flow_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_FLOW.unset::<10>(input.cast()) }
+}
+
+/// What goes into fw_chimney_draught.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_chimney_draught_input {
+    /// Mass flow of flue gas, with the air drawn in at a draught diverter; allowed 1e-5 to 100; usually
+    /// 0.002 to 0.2.
+    pub mass_flow: fw_kilogram_per_second,
+    /// Temperature of the flue gas at the inlet of the chimney; allowed 273.15 to 1273.15 (0 °C to 1000
+    /// °C); usually 313.15 to 523.15 (40 °C to 250 °C).
+    pub inlet_temperature: fw_kelvin,
+    /// Temperature of the outdoor air; allowed 223.15 to 333.15 (-50 °C to 60 °C); usually 253.15 to 308.15
+    /// (-20 °C to 35 °C).
+    pub outdoor_temperature: fw_kelvin,
+    /// Mean temperature of the air around the chimney; left out, that outdoors; allowed 223.15 to 373.15
+    /// (-50 °C to 100 °C); NaN means: that outdoors.
+    pub surrounding_temperature: fw_kelvin,
+    /// Height of the outlet above the inlet; allowed 0.1 to 200; usually 1 to 30.
+    pub height: fw_metre,
+    /// Length of the flue; left out, the height; allowed 0.1 to 500; NaN means: the height.
+    pub length: fw_metre,
+    /// Bore (hydraulic diameter); allowed 0.02 to 5 (20 mm to 5000 mm); usually 0.06 to 0.4 (60 mm to 400
+    /// mm).
+    pub bore: fw_metre,
+    /// Outside diameter; left out, the bore; allowed 0.02 to 10 (20 mm to 10000 mm); NaN means: the bore.
+    pub outside_diameter: fw_metre,
+    /// Thermal resistance of the wall on its inner surface; allowed 0 to 10; usually 0 to 1; default 0.
+    pub thermal_resistance: fw_square_metre_kelvin_per_watt,
+    /// Coefficient of heat transfer at the outside; allowed 0.5 to 200; usually 5 to 30; default 8.
+    pub external_coefficient: fw_watt_per_square_metre_kelvin,
+    /// Share of the wall's resistance that counts while the wall still warms; 1 when settled; allowed 0 to
+    /// 1; default 1.
+    pub instability_factor: fw_ratio,
+    /// Roughness of the inner wall; allowed 0 to 0.02 (0 mm to 20 mm); usually 5e-5 to 0.005 (0.05 mm to 5
+    /// mm); default 0.001 (1 mm).
+    pub roughness: fw_metre,
+    /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
+    /// 0.
+    pub loss_coefficients: fw_ratio,
+    /// Factor by which the loss of the flue is raised for safety; allowed 1 to 3; default 1.
+    pub flow_safety_factor: fw_ratio,
+    /// Draught that appliance, connecting pipe and air supply need; allowed 0 to 200; usually 0 to 30;
+    /// default 0.
+    pub draught_needed: fw_pascal,
+    /// Specific heat capacity of the flue gas; allowed 950 to 1500; usually 1000 to 1250; default 1100.
+    pub specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Specific gas constant of the flue gas; allowed 250 to 350; default 300.
+    pub flue_gas_constant: fw_joule_per_kilogram_kelvin,
+    /// Specific gas constant of the outdoor air; allowed 270 to 310; default 288.
+    pub air_gas_constant: fw_joule_per_kilogram_kelvin,
+    /// Share of water vapour in the flue gas as it is in the chimney; allowed 0 to 0.4 (0 % to 40 %);
+    /// usually 0.02 to 0.2 (2 % to 20 %); NaN means: not stated.
+    pub water_vapour: fw_ratio_wet,
+    /// Barometric pressure at the place; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to
+    /// 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_chimney_draught_input>() == 20 * size_of::<f64>());
+
+/// What comes out of fw_chimney_draught.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_chimney_draught_output {
+    /// Internal coefficient of heat transfer.
+    pub internal_coefficient: fw_watt_per_square_metre_kelvin,
+    /// Coefficient of heat transmission on the inner surface.
+    pub transmission_coefficient: fw_watt_per_square_metre_kelvin,
+    /// Cooling number.
+    pub cooling_number: fw_ratio,
+    /// Mean temperature of the flue gas.
+    pub mean_flue_temperature: fw_kelvin,
+    /// Temperature of the flue gas at the outlet.
+    pub outlet_temperature: fw_kelvin,
+    /// Temperature of the inner wall at the outlet, the wall settled.
+    pub outlet_wall_temperature: fw_kelvin,
+    /// Mean density of the flue gas.
+    pub flue_density: fw_kilogram_per_cubic_metre,
+    /// Mean velocity of the flue gas.
+    pub velocity: fw_metre_per_second,
+    /// Reynolds number.
+    pub reynolds_number: fw_ratio,
+    /// Draught at rest.
+    pub draught: fw_pascal,
+    /// Loss of the flue with its safety factor.
+    pub pressure_loss: fw_pascal,
+    /// Draught at the inlet of the chimney.
+    pub net_draught: fw_pascal,
+    /// Draught left over what is needed.
+    pub spare_draught: fw_pascal,
+    /// Outdoor temperature at which nothing would be left over, this mean flue temperature kept.
+    pub reversal_outdoor_temperature: fw_kelvin,
+    /// Dew point of the water vapour; NaN means: no water vapour stated, or a dew point below freezing.
+    pub dew_point: fw_kelvin,
+    /// Inner wall at the outlet above the dew point; negative where it is wet; NaN means: no dew point.
+    pub dew_point_margin: fw_kelvin_difference,
+    /// Length from the inlet at which the wall begins to be wet; NaN means: the wall stays dry, or no dew
+    /// point.
+    pub wet_from: fw_metre,
+}
+const _: () = assert!(size_of::<fw_chimney_draught_output>() == 17 * size_of::<f64>());
+
+static CHIMNEY_DRAUGHT: Face = Face::new("chimney_draught");
+
+/// Draught and cooling of a chimney.
+///
+/// Cooling of the flue gas with height, draught, loss and what is left, wall temperature at the outlet
+/// and whether and where the wall is wet.
+///
+/// Accuracy: Internal coefficient 20 %, wall resistance as stated; the mean temperature follows within
+/// a few kelvin. Wind and the warming-up of the wall are left out.
+///
+/// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+/// reckoned says nothing of spillage, blockage or wind.
+///
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
+///
+/// Source: Form of EN 13384-1, from memory (cooling number, mean and outlet temperature, wall
+/// temperature, draught and loss, viscosity and conductivity of flue gas).
+///
+/// Source: Gnielinski 1975, Forsch. Ingenieurwes. 41, 8 (internal coefficient).
+///
+/// Source: Colebrook 1939, J. Inst. Civ. Eng. 11, 133 (friction factor).
+///
+/// Source: IAPWS R7-97(2012), IF97 region 4 (dew point; acids lie above it and are left out).
+///
+/// Source: EN 13384-1, from memory (gas constants 288 J/(kg K) of air and about 300 J/(kg K) of the
+/// flue gas of natural gas, as defaults).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_chimney_draught(
+    input: *const fw_chimney_draught_input,
+    output: *mut fw_chimney_draught_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CHIMNEY_DRAUGHT.evaluate::<20, 17>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_chimney_draught over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_chimney_draught_batch(
+    rows: usize,
+    inputs: *const fw_chimney_draught_input,
+    input_stride: usize,
+    outputs: *mut fw_chimney_draught_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CHIMNEY_DRAUGHT.batch::<20, 17>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_chimney_draught into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_chimney_draught_unset(input: *mut fw_chimney_draught_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { CHIMNEY_DRAUGHT.unset::<20>(input.cast()) }
 }
