@@ -35,7 +35,7 @@ int main()
             states[i].temperature = kelvin{(20.0 + 20.0 * static_cast<double>(i)) * units::celsius};
         }
         states[3].temperature = kelvin{-4 * units::celsius};
-        const rows<liquid_water_output> water = liquid_water(states);
+        const rows<liquid_water_output> water = liquid_water_batch(states);
         for (std::size_t i = 0; i < states.size(); i++) {
             if (water.status[i] < FW_ROW_FIELD) {
                 std::printf("water at %3.0f degC %.2f kg/m3\n", states[i].temperature.si() / units::celsius, water.outputs[i].density.si());

@@ -441,7 +441,7 @@ inline combustion_air_flow_output combustion_air_flow(const combustion_air_flow_
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<combustion_air_flow_output> combustion_air_flow(const std::vector<combustion_air_flow_input> &inputs)
+inline rows<combustion_air_flow_output> combustion_air_flow_batch(const std::vector<combustion_air_flow_input> &inputs)
 {
     rows<combustion_air_flow_output> made{std::vector<combustion_air_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_combustion_air_flow_batch(inputs.size(), reinterpret_cast<const fw_combustion_air_flow_input *>(inputs.data()),
@@ -549,7 +549,7 @@ inline combustion_products_output combustion_products(const context &settings, c
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<combustion_products_output> combustion_products(const context &settings, const std::vector<combustion_products_input> &inputs)
+inline rows<combustion_products_output> combustion_products_batch(const context &settings, const std::vector<combustion_products_input> &inputs)
 {
     rows<combustion_products_output> made{std::vector<combustion_products_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_combustion_products_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_combustion_products_input *>(inputs.data()),
@@ -600,7 +600,7 @@ inline flame_temperature_output flame_temperature(const context &settings, const
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<flame_temperature_output> flame_temperature(const context &settings, const std::vector<flame_temperature_input> &inputs)
+inline rows<flame_temperature_output> flame_temperature_batch(const context &settings, const std::vector<flame_temperature_input> &inputs)
 {
     rows<flame_temperature_output> made{std::vector<flame_temperature_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_flame_temperature_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flame_temperature_input *>(inputs.data()),
@@ -640,7 +640,7 @@ inline gas_enthalpy_output gas_enthalpy(const gas_enthalpy_input &input, fw_noti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_enthalpy_output> gas_enthalpy(const std::vector<gas_enthalpy_input> &inputs)
+inline rows<gas_enthalpy_output> gas_enthalpy_batch(const std::vector<gas_enthalpy_input> &inputs)
 {
     rows<gas_enthalpy_output> made{std::vector<gas_enthalpy_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_enthalpy_batch(inputs.size(), reinterpret_cast<const fw_gas_enthalpy_input *>(inputs.data()),
@@ -671,7 +671,7 @@ inline saturated_water_output saturated_water(const saturated_water_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<saturated_water_output> saturated_water(const std::vector<saturated_water_input> &inputs)
+inline rows<saturated_water_output> saturated_water_batch(const std::vector<saturated_water_input> &inputs)
 {
     rows<saturated_water_output> made{std::vector<saturated_water_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_saturated_water_batch(inputs.size(), reinterpret_cast<const fw_saturated_water_input *>(inputs.data()),
@@ -727,7 +727,7 @@ inline carbon_monoxide_output carbon_monoxide(const carbon_monoxide_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<carbon_monoxide_output> carbon_monoxide(const std::vector<carbon_monoxide_input> &inputs)
+inline rows<carbon_monoxide_output> carbon_monoxide_batch(const std::vector<carbon_monoxide_input> &inputs)
 {
     rows<carbon_monoxide_output> made{std::vector<carbon_monoxide_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_carbon_monoxide_batch(inputs.size(), reinterpret_cast<const fw_carbon_monoxide_input *>(inputs.data()),
@@ -820,7 +820,7 @@ inline flue_analysis_output flue_analysis(const context &settings, const flue_an
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<flue_analysis_output> flue_analysis(const context &settings, const std::vector<flue_analysis_input> &inputs)
+inline rows<flue_analysis_output> flue_analysis_batch(const context &settings, const std::vector<flue_analysis_input> &inputs)
 {
     rows<flue_analysis_output> made{std::vector<flue_analysis_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_flue_analysis_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flue_analysis_input *>(inputs.data()),
@@ -901,7 +901,7 @@ inline flue_emissions_output flue_emissions(const context &settings, const flue_
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<flue_emissions_output> flue_emissions(const context &settings, const std::vector<flue_emissions_input> &inputs)
+inline rows<flue_emissions_output> flue_emissions_batch(const context &settings, const std::vector<flue_emissions_input> &inputs)
 {
     rows<flue_emissions_output> made{std::vector<flue_emissions_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_flue_emissions_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flue_emissions_input *>(inputs.data()),
@@ -934,7 +934,7 @@ inline mass_concentration_output mass_concentration(const context &settings, con
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<mass_concentration_output> mass_concentration(const context &settings, const std::vector<mass_concentration_input> &inputs)
+inline rows<mass_concentration_output> mass_concentration_batch(const context &settings, const std::vector<mass_concentration_input> &inputs)
 {
     rows<mass_concentration_output> made{std::vector<mass_concentration_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_mass_concentration_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_mass_concentration_input *>(inputs.data()),
@@ -976,7 +976,7 @@ inline siegert_constants_output siegert_constants(const context &settings, const
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<siegert_constants_output> siegert_constants(const context &settings, const std::vector<siegert_constants_input> &inputs)
+inline rows<siegert_constants_output> siegert_constants_batch(const context &settings, const std::vector<siegert_constants_input> &inputs)
 {
     rows<siegert_constants_output> made{std::vector<siegert_constants_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_siegert_constants_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_siegert_constants_input *>(inputs.data()),
@@ -1022,7 +1022,7 @@ inline siegert_flue_loss_output siegert_flue_loss(const context &settings, const
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<siegert_flue_loss_output> siegert_flue_loss(const context &settings, const std::vector<siegert_flue_loss_input> &inputs)
+inline rows<siegert_flue_loss_output> siegert_flue_loss_batch(const context &settings, const std::vector<siegert_flue_loss_input> &inputs)
 {
     rows<siegert_flue_loss_output> made{std::vector<siegert_flue_loss_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_siegert_flue_loss_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_siegert_flue_loss_input *>(inputs.data()),
@@ -1054,7 +1054,7 @@ inline volume_fraction_output volume_fraction(const context &settings, const vol
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<volume_fraction_output> volume_fraction(const context &settings, const std::vector<volume_fraction_input> &inputs)
+inline rows<volume_fraction_output> volume_fraction_batch(const context &settings, const std::vector<volume_fraction_input> &inputs)
 {
     rows<volume_fraction_output> made{std::vector<volume_fraction_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_volume_fraction_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_volume_fraction_input *>(inputs.data()),
@@ -1118,7 +1118,7 @@ inline fuel_properties_output fuel_properties(const context &settings, const fue
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<fuel_properties_output> fuel_properties(const context &settings, const std::vector<fuel_properties_input> &inputs)
+inline rows<fuel_properties_output> fuel_properties_batch(const context &settings, const std::vector<fuel_properties_input> &inputs)
 {
     rows<fuel_properties_output> made{std::vector<fuel_properties_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_fuel_properties_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_fuel_properties_input *>(inputs.data()),
@@ -1220,7 +1220,7 @@ inline gas_properties_output gas_properties(const context &settings, const gas_p
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_properties_output> gas_properties(const context &settings, const std::vector<gas_properties_input> &inputs)
+inline rows<gas_properties_output> gas_properties_batch(const context &settings, const std::vector<gas_properties_input> &inputs)
 {
     rows<gas_properties_output> made{std::vector<gas_properties_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_properties_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_properties_input *>(inputs.data()),
@@ -1255,7 +1255,7 @@ inline atmospheric_pressure_output atmospheric_pressure(const atmospheric_pressu
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<atmospheric_pressure_output> atmospheric_pressure(const std::vector<atmospheric_pressure_input> &inputs)
+inline rows<atmospheric_pressure_output> atmospheric_pressure_batch(const std::vector<atmospheric_pressure_input> &inputs)
 {
     rows<atmospheric_pressure_output> made{std::vector<atmospheric_pressure_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_atmospheric_pressure_batch(inputs.size(), reinterpret_cast<const fw_atmospheric_pressure_input *>(inputs.data()),
@@ -1357,7 +1357,7 @@ inline gas_rate_output gas_rate(const context &settings, const gas_rate_input &i
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_rate_output> gas_rate(const context &settings, const std::vector<gas_rate_input> &inputs)
+inline rows<gas_rate_output> gas_rate_batch(const context &settings, const std::vector<gas_rate_input> &inputs)
 {
     rows<gas_rate_output> made{std::vector<gas_rate_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_rate_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_rate_input *>(inputs.data()),
@@ -1439,7 +1439,7 @@ inline gas_rate_uncertainty_output gas_rate_uncertainty(const context &settings,
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_rate_uncertainty_output> gas_rate_uncertainty(const context &settings, const std::vector<gas_rate_uncertainty_input> &inputs)
+inline rows<gas_rate_uncertainty_output> gas_rate_uncertainty_batch(const context &settings, const std::vector<gas_rate_uncertainty_input> &inputs)
 {
     rows<gas_rate_uncertainty_output> made{std::vector<gas_rate_uncertainty_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_rate_uncertainty_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_rate_uncertainty_input *>(inputs.data()),
@@ -1495,7 +1495,7 @@ inline gas_rate_test_time_output gas_rate_test_time(const gas_rate_test_time_inp
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_rate_test_time_output> gas_rate_test_time(const std::vector<gas_rate_test_time_input> &inputs)
+inline rows<gas_rate_test_time_output> gas_rate_test_time_batch(const std::vector<gas_rate_test_time_input> &inputs)
 {
     rows<gas_rate_test_time_output> made{std::vector<gas_rate_test_time_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_rate_test_time_batch(inputs.size(), reinterpret_cast<const fw_gas_rate_test_time_input *>(inputs.data()),
@@ -1531,7 +1531,7 @@ inline gas_energy_output gas_energy(const gas_energy_input &input, fw_notices *n
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_energy_output> gas_energy(const std::vector<gas_energy_input> &inputs)
+inline rows<gas_energy_output> gas_energy_batch(const std::vector<gas_energy_input> &inputs)
 {
     rows<gas_energy_output> made{std::vector<gas_energy_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_energy_batch(inputs.size(), reinterpret_cast<const fw_gas_energy_input *>(inputs.data()),
@@ -1582,7 +1582,7 @@ inline metering_reference_change_output metering_reference_change(const metering
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<metering_reference_change_output> metering_reference_change(const std::vector<metering_reference_change_input> &inputs)
+inline rows<metering_reference_change_output> metering_reference_change_batch(const std::vector<metering_reference_change_input> &inputs)
 {
     rows<metering_reference_change_output> made{std::vector<metering_reference_change_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_metering_reference_change_batch(inputs.size(), reinterpret_cast<const fw_metering_reference_change_input *>(inputs.data()),
@@ -1620,7 +1620,7 @@ inline wobbe_index_output wobbe_index(const wobbe_index_input &input, fw_notices
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<wobbe_index_output> wobbe_index(const std::vector<wobbe_index_input> &inputs)
+inline rows<wobbe_index_output> wobbe_index_batch(const std::vector<wobbe_index_input> &inputs)
 {
     rows<wobbe_index_output> made{std::vector<wobbe_index_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_wobbe_index_batch(inputs.size(), reinterpret_cast<const fw_wobbe_index_input *>(inputs.data()),
@@ -1666,7 +1666,7 @@ inline liquid_water_output liquid_water(const liquid_water_input &input, fw_noti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<liquid_water_output> liquid_water(const std::vector<liquid_water_input> &inputs)
+inline rows<liquid_water_output> liquid_water_batch(const std::vector<liquid_water_input> &inputs)
 {
     rows<liquid_water_output> made{std::vector<liquid_water_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_liquid_water_batch(inputs.size(), reinterpret_cast<const fw_liquid_water_input *>(inputs.data()),
@@ -1707,7 +1707,7 @@ inline dry_air_output dry_air(const dry_air_input &input, fw_notices *notices = 
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<dry_air_output> dry_air(const std::vector<dry_air_input> &inputs)
+inline rows<dry_air_output> dry_air_batch(const std::vector<dry_air_input> &inputs)
 {
     rows<dry_air_output> made{std::vector<dry_air_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_dry_air_batch(inputs.size(), reinterpret_cast<const fw_dry_air_input *>(inputs.data()),
@@ -1749,7 +1749,7 @@ inline humid_air_output humid_air(const humid_air_input &input, fw_notices *noti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<humid_air_output> humid_air(const std::vector<humid_air_input> &inputs)
+inline rows<humid_air_output> humid_air_batch(const std::vector<humid_air_input> &inputs)
 {
     rows<humid_air_output> made{std::vector<humid_air_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_humid_air_batch(inputs.size(), reinterpret_cast<const fw_humid_air_input *>(inputs.data()),
@@ -1789,7 +1789,7 @@ inline friction_factor_output friction_factor(const context &settings, const fri
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<friction_factor_output> friction_factor(const context &settings, const std::vector<friction_factor_input> &inputs)
+inline rows<friction_factor_output> friction_factor_batch(const context &settings, const std::vector<friction_factor_input> &inputs)
 {
     rows<friction_factor_output> made{std::vector<friction_factor_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_friction_factor_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_friction_factor_input *>(inputs.data()),
@@ -1891,7 +1891,7 @@ inline pipe_heat_loss_output pipe_heat_loss(const context &settings, const pipe_
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<pipe_heat_loss_output> pipe_heat_loss(const context &settings, const std::vector<pipe_heat_loss_input> &inputs)
+inline rows<pipe_heat_loss_output> pipe_heat_loss_batch(const context &settings, const std::vector<pipe_heat_loss_input> &inputs)
 {
     rows<pipe_heat_loss_output> made{std::vector<pipe_heat_loss_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_pipe_heat_loss_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pipe_heat_loss_input *>(inputs.data()),
@@ -1972,7 +1972,7 @@ inline pipe_temperature_drop_output pipe_temperature_drop(const context &setting
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<pipe_temperature_drop_output> pipe_temperature_drop(const context &settings, const std::vector<pipe_temperature_drop_input> &inputs)
+inline rows<pipe_temperature_drop_output> pipe_temperature_drop_batch(const context &settings, const std::vector<pipe_temperature_drop_input> &inputs)
 {
     rows<pipe_temperature_drop_output> made{std::vector<pipe_temperature_drop_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_pipe_temperature_drop_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pipe_temperature_drop_input *>(inputs.data()),
@@ -2059,7 +2059,7 @@ inline pipe_cool_down_output pipe_cool_down(const context &settings, const pipe_
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<pipe_cool_down_output> pipe_cool_down(const context &settings, const std::vector<pipe_cool_down_input> &inputs)
+inline rows<pipe_cool_down_output> pipe_cool_down_batch(const context &settings, const std::vector<pipe_cool_down_input> &inputs)
 {
     rows<pipe_cool_down_output> made{std::vector<pipe_cool_down_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_pipe_cool_down_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pipe_cool_down_input *>(inputs.data()),
@@ -2103,7 +2103,7 @@ inline critical_radius_output critical_radius(const critical_radius_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<critical_radius_output> critical_radius(const std::vector<critical_radius_input> &inputs)
+inline rows<critical_radius_output> critical_radius_batch(const std::vector<critical_radius_input> &inputs)
 {
     rows<critical_radius_output> made{std::vector<critical_radius_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_critical_radius_batch(inputs.size(), reinterpret_cast<const fw_critical_radius_input *>(inputs.data()),
@@ -2148,7 +2148,7 @@ inline antifreeze_mixture_output antifreeze_mixture(const context &settings, con
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<antifreeze_mixture_output> antifreeze_mixture(const context &settings, const std::vector<antifreeze_mixture_input> &inputs)
+inline rows<antifreeze_mixture_output> antifreeze_mixture_batch(const context &settings, const std::vector<antifreeze_mixture_input> &inputs)
 {
     rows<antifreeze_mixture_output> made{std::vector<antifreeze_mixture_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_antifreeze_mixture_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_antifreeze_mixture_input *>(inputs.data()),
@@ -2188,7 +2188,7 @@ inline boiling_point_output boiling_point(const boiling_point_input &input, fw_n
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<boiling_point_output> boiling_point(const std::vector<boiling_point_input> &inputs)
+inline rows<boiling_point_output> boiling_point_batch(const std::vector<boiling_point_input> &inputs)
 {
     rows<boiling_point_output> made{std::vector<boiling_point_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_boiling_point_batch(inputs.size(), reinterpret_cast<const fw_boiling_point_input *>(inputs.data()),
@@ -2309,7 +2309,7 @@ inline cool_down_output cool_down(const context &settings, const cool_down_input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<cool_down_output> cool_down(const context &settings, const std::vector<cool_down_input> &inputs)
+inline rows<cool_down_output> cool_down_batch(const context &settings, const std::vector<cool_down_input> &inputs)
 {
     rows<cool_down_output> made{std::vector<cool_down_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_cool_down_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_cool_down_input *>(inputs.data()),
@@ -2436,7 +2436,7 @@ inline pump_overrun_output pump_overrun(const context &settings, const pump_over
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<pump_overrun_output> pump_overrun(const context &settings, const std::vector<pump_overrun_input> &inputs)
+inline rows<pump_overrun_output> pump_overrun_batch(const context &settings, const std::vector<pump_overrun_input> &inputs)
 {
     rows<pump_overrun_output> made{std::vector<pump_overrun_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_pump_overrun_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_pump_overrun_input *>(inputs.data()),
@@ -2565,7 +2565,7 @@ inline overshoot_output overshoot(const context &settings, const overshoot_input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<overshoot_output> overshoot(const context &settings, const std::vector<overshoot_input> &inputs)
+inline rows<overshoot_output> overshoot_batch(const context &settings, const std::vector<overshoot_input> &inputs)
 {
     rows<overshoot_output> made{std::vector<overshoot_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_overshoot_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_overshoot_input *>(inputs.data()),
@@ -2693,7 +2693,7 @@ inline warm_up_output warm_up(const context &settings, const warm_up_input &inpu
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<warm_up_output> warm_up(const context &settings, const std::vector<warm_up_input> &inputs)
+inline rows<warm_up_output> warm_up_batch(const context &settings, const std::vector<warm_up_input> &inputs)
 {
     rows<warm_up_output> made{std::vector<warm_up_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_warm_up_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_warm_up_input *>(inputs.data()),
@@ -2823,7 +2823,7 @@ inline circuit_cycling_output circuit_cycling(const context &settings, const cir
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<circuit_cycling_output> circuit_cycling(const context &settings, const std::vector<circuit_cycling_input> &inputs)
+inline rows<circuit_cycling_output> circuit_cycling_batch(const context &settings, const std::vector<circuit_cycling_input> &inputs)
 {
     rows<circuit_cycling_output> made{std::vector<circuit_cycling_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_circuit_cycling_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_circuit_cycling_input *>(inputs.data()),
@@ -2891,7 +2891,7 @@ inline cool_down_fit_output cool_down_fit(const context &settings, const cool_do
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<cool_down_fit_output> cool_down_fit(const context &settings, const std::vector<cool_down_fit_input> &inputs)
+inline rows<cool_down_fit_output> cool_down_fit_batch(const context &settings, const std::vector<cool_down_fit_input> &inputs)
 {
     rows<cool_down_fit_output> made{std::vector<cool_down_fit_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_cool_down_fit_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_cool_down_fit_input *>(inputs.data()),
@@ -2931,7 +2931,7 @@ inline touch_wait_output touch_wait(const context &settings, const touch_wait_in
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<touch_wait_output> touch_wait(const context &settings, const std::vector<touch_wait_input> &inputs)
+inline rows<touch_wait_output> touch_wait_batch(const context &settings, const std::vector<touch_wait_input> &inputs)
 {
     rows<touch_wait_output> made{std::vector<touch_wait_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_touch_wait_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_touch_wait_input *>(inputs.data()),
@@ -2968,7 +2968,7 @@ inline installation_volume_output installation_volume(const context &settings, c
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<installation_volume_output> installation_volume(const context &settings, const std::vector<installation_volume_input> &inputs)
+inline rows<installation_volume_output> installation_volume_batch(const context &settings, const std::vector<installation_volume_input> &inputs)
 {
     rows<installation_volume_output> made{std::vector<installation_volume_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_installation_volume_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_installation_volume_input *>(inputs.data()),
@@ -3059,7 +3059,7 @@ inline tightness_test_output tightness_test(const tightness_test_input &input, f
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<tightness_test_output> tightness_test(const std::vector<tightness_test_input> &inputs)
+inline rows<tightness_test_output> tightness_test_batch(const std::vector<tightness_test_input> &inputs)
 {
     rows<tightness_test_output> made{std::vector<tightness_test_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_tightness_test_batch(inputs.size(), reinterpret_cast<const fw_tightness_test_input *>(inputs.data()),
@@ -3127,7 +3127,7 @@ inline tightness_plan_output tightness_plan(const tightness_plan_input &input, f
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<tightness_plan_output> tightness_plan(const std::vector<tightness_plan_input> &inputs)
+inline rows<tightness_plan_output> tightness_plan_batch(const std::vector<tightness_plan_input> &inputs)
 {
     rows<tightness_plan_output> made{std::vector<tightness_plan_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_tightness_plan_batch(inputs.size(), reinterpret_cast<const fw_tightness_plan_input *>(inputs.data()),
@@ -3187,7 +3187,7 @@ inline let_by_output let_by(const let_by_input &input, fw_notices *notices = nul
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<let_by_output> let_by(const std::vector<let_by_input> &inputs)
+inline rows<let_by_output> let_by_batch(const std::vector<let_by_input> &inputs)
 {
     rows<let_by_output> made{std::vector<let_by_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_let_by_batch(inputs.size(), reinterpret_cast<const fw_let_by_input *>(inputs.data()),
@@ -3244,7 +3244,7 @@ inline leak_scaling_output leak_scaling(const leak_scaling_input &input, fw_noti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<leak_scaling_output> leak_scaling(const std::vector<leak_scaling_input> &inputs)
+inline rows<leak_scaling_output> leak_scaling_batch(const std::vector<leak_scaling_input> &inputs)
 {
     rows<leak_scaling_output> made{std::vector<leak_scaling_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_leak_scaling_batch(inputs.size(), reinterpret_cast<const fw_leak_scaling_input *>(inputs.data()),
@@ -3285,7 +3285,7 @@ inline purge_output purge(const purge_input &input, fw_notices *notices = nullpt
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<purge_output> purge(const std::vector<purge_input> &inputs)
+inline rows<purge_output> purge_batch(const std::vector<purge_input> &inputs)
 {
     rows<purge_output> made{std::vector<purge_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_purge_batch(inputs.size(), reinterpret_cast<const fw_purge_input *>(inputs.data()),
@@ -3319,7 +3319,7 @@ inline purge_velocity_output purge_velocity(const purge_velocity_input &input, f
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<purge_velocity_output> purge_velocity(const std::vector<purge_velocity_input> &inputs)
+inline rows<purge_velocity_output> purge_velocity_batch(const std::vector<purge_velocity_input> &inputs)
 {
     rows<purge_velocity_output> made{std::vector<purge_velocity_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_purge_velocity_batch(inputs.size(), reinterpret_cast<const fw_purge_velocity_input *>(inputs.data()),
@@ -3386,7 +3386,7 @@ inline block_cool_down_output block_cool_down(const block_cool_down_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<block_cool_down_output> block_cool_down(const std::vector<block_cool_down_input> &inputs)
+inline rows<block_cool_down_output> block_cool_down_batch(const std::vector<block_cool_down_input> &inputs)
 {
     rows<block_cool_down_output> made{std::vector<block_cool_down_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_block_cool_down_batch(inputs.size(), reinterpret_cast<const fw_block_cool_down_input *>(inputs.data()),
@@ -3458,7 +3458,7 @@ inline burner_cycling_output burner_cycling(const burner_cycling_input &input, f
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<burner_cycling_output> burner_cycling(const std::vector<burner_cycling_input> &inputs)
+inline rows<burner_cycling_output> burner_cycling_batch(const std::vector<burner_cycling_input> &inputs)
 {
     rows<burner_cycling_output> made{std::vector<burner_cycling_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_burner_cycling_batch(inputs.size(), reinterpret_cast<const fw_burner_cycling_input *>(inputs.data()),
@@ -3501,7 +3501,7 @@ inline tube_run_output tube_run(const context &settings, const tube_run_input &i
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<tube_run_output> tube_run(const context &settings, const std::vector<tube_run_input> &inputs)
+inline rows<tube_run_output> tube_run_batch(const context &settings, const std::vector<tube_run_input> &inputs)
 {
     rows<tube_run_output> made{std::vector<tube_run_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_tube_run_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_tube_run_input *>(inputs.data()),
@@ -3553,7 +3553,7 @@ inline flow_from_heat_output flow_from_heat(const context &settings, const flow_
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<flow_from_heat_output> flow_from_heat(const context &settings, const std::vector<flow_from_heat_input> &inputs)
+inline rows<flow_from_heat_output> flow_from_heat_batch(const context &settings, const std::vector<flow_from_heat_input> &inputs)
 {
     rows<flow_from_heat_output> made{std::vector<flow_from_heat_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_flow_from_heat_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flow_from_heat_input *>(inputs.data()),
@@ -3597,7 +3597,7 @@ inline heat_from_flow_output heat_from_flow(const context &settings, const heat_
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<heat_from_flow_output> heat_from_flow(const context &settings, const std::vector<heat_from_flow_input> &inputs)
+inline rows<heat_from_flow_output> heat_from_flow_batch(const context &settings, const std::vector<heat_from_flow_input> &inputs)
 {
     rows<heat_from_flow_output> made{std::vector<heat_from_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_heat_from_flow_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_heat_from_flow_input *>(inputs.data()),
@@ -3651,7 +3651,7 @@ inline emitter_output_output emitter_output(const context &settings, const emitt
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<emitter_output_output> emitter_output(const context &settings, const std::vector<emitter_output_input> &inputs)
+inline rows<emitter_output_output> emitter_output_batch(const context &settings, const std::vector<emitter_output_input> &inputs)
 {
     rows<emitter_output_output> made{std::vector<emitter_output_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_emitter_output_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_emitter_output_input *>(inputs.data()),
@@ -3699,7 +3699,7 @@ inline emitter_at_flow_output emitter_at_flow(const context &settings, const emi
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<emitter_at_flow_output> emitter_at_flow(const context &settings, const std::vector<emitter_at_flow_input> &inputs)
+inline rows<emitter_at_flow_output> emitter_at_flow_batch(const context &settings, const std::vector<emitter_at_flow_input> &inputs)
 {
     rows<emitter_at_flow_output> made{std::vector<emitter_at_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_emitter_at_flow_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_emitter_at_flow_input *>(inputs.data()),
@@ -3774,7 +3774,7 @@ inline water_pressure_drop_output water_pressure_drop(const context &settings, c
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<water_pressure_drop_output> water_pressure_drop(const context &settings, const std::vector<water_pressure_drop_input> &inputs)
+inline rows<water_pressure_drop_output> water_pressure_drop_batch(const context &settings, const std::vector<water_pressure_drop_input> &inputs)
 {
     rows<water_pressure_drop_output> made{std::vector<water_pressure_drop_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_water_pressure_drop_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_water_pressure_drop_input *>(inputs.data()),
@@ -3810,7 +3810,7 @@ inline static_head_output static_head(const context &settings, const static_head
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<static_head_output> static_head(const context &settings, const std::vector<static_head_input> &inputs)
+inline rows<static_head_output> static_head_batch(const context &settings, const std::vector<static_head_input> &inputs)
 {
     rows<static_head_output> made{std::vector<static_head_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_static_head_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_static_head_input *>(inputs.data()),
@@ -3853,7 +3853,7 @@ inline duty_point_output duty_point(const context &settings, const duty_point_in
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<duty_point_output> duty_point(const context &settings, const std::vector<duty_point_input> &inputs)
+inline rows<duty_point_output> duty_point_batch(const context &settings, const std::vector<duty_point_input> &inputs)
 {
     rows<duty_point_output> made{std::vector<duty_point_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_duty_point_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_duty_point_input *>(inputs.data()),
@@ -3890,7 +3890,7 @@ inline valve_kv_output valve_kv(const context &settings, const valve_kv_input &i
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<valve_kv_output> valve_kv(const context &settings, const std::vector<valve_kv_input> &inputs)
+inline rows<valve_kv_output> valve_kv_batch(const context &settings, const std::vector<valve_kv_input> &inputs)
 {
     rows<valve_kv_output> made{std::vector<valve_kv_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_valve_kv_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_valve_kv_input *>(inputs.data()),
@@ -3932,7 +3932,7 @@ inline circuit_balance_output circuit_balance(const context &settings, const cir
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<circuit_balance_output> circuit_balance(const context &settings, const std::vector<circuit_balance_input> &inputs)
+inline rows<circuit_balance_output> circuit_balance_batch(const context &settings, const std::vector<circuit_balance_input> &inputs)
 {
     rows<circuit_balance_output> made{std::vector<circuit_balance_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_circuit_balance_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_circuit_balance_input *>(inputs.data()),
@@ -4010,7 +4010,7 @@ inline expansion_vessel_output expansion_vessel(const context &settings, const e
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<expansion_vessel_output> expansion_vessel(const context &settings, const std::vector<expansion_vessel_input> &inputs)
+inline rows<expansion_vessel_output> expansion_vessel_batch(const context &settings, const std::vector<expansion_vessel_input> &inputs)
 {
     rows<expansion_vessel_output> made{std::vector<expansion_vessel_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_expansion_vessel_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_expansion_vessel_input *>(inputs.data()),
@@ -4074,7 +4074,7 @@ inline vessel_check_output vessel_check(const context &settings, const vessel_ch
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<vessel_check_output> vessel_check(const context &settings, const std::vector<vessel_check_input> &inputs)
+inline rows<vessel_check_output> vessel_check_batch(const context &settings, const std::vector<vessel_check_input> &inputs)
 {
     rows<vessel_check_output> made{std::vector<vessel_check_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_vessel_check_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_vessel_check_input *>(inputs.data()),
@@ -4124,7 +4124,7 @@ inline system_content_output system_content(const context &settings, const syste
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<system_content_output> system_content(const context &settings, const std::vector<system_content_input> &inputs)
+inline rows<system_content_output> system_content_batch(const context &settings, const std::vector<system_content_input> &inputs)
 {
     rows<system_content_output> made{std::vector<system_content_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_system_content_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_system_content_input *>(inputs.data()),
@@ -4186,7 +4186,7 @@ inline heat_store_output heat_store(const context &settings, const heat_store_in
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<heat_store_output> heat_store(const context &settings, const std::vector<heat_store_input> &inputs)
+inline rows<heat_store_output> heat_store_batch(const context &settings, const std::vector<heat_store_input> &inputs)
 {
     rows<heat_store_output> made{std::vector<heat_store_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_heat_store_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_heat_store_input *>(inputs.data()),
@@ -4226,7 +4226,7 @@ inline inhibitor_dose_output inhibitor_dose(const inhibitor_dose_input &input, f
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<inhibitor_dose_output> inhibitor_dose(const std::vector<inhibitor_dose_input> &inputs)
+inline rows<inhibitor_dose_output> inhibitor_dose_batch(const std::vector<inhibitor_dose_input> &inputs)
 {
     rows<inhibitor_dose_output> made{std::vector<inhibitor_dose_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_inhibitor_dose_batch(inputs.size(), reinterpret_cast<const fw_inhibitor_dose_input *>(inputs.data()),
@@ -4268,7 +4268,7 @@ inline antifreeze_dose_output antifreeze_dose(const context &settings, const ant
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<antifreeze_dose_output> antifreeze_dose(const context &settings, const std::vector<antifreeze_dose_input> &inputs)
+inline rows<antifreeze_dose_output> antifreeze_dose_batch(const context &settings, const std::vector<antifreeze_dose_input> &inputs)
 {
     rows<antifreeze_dose_output> made{std::vector<antifreeze_dose_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_antifreeze_dose_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_antifreeze_dose_input *>(inputs.data()),
@@ -4319,7 +4319,7 @@ inline partial_drain_output partial_drain(const partial_drain_input &input, fw_n
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<partial_drain_output> partial_drain(const std::vector<partial_drain_input> &inputs)
+inline rows<partial_drain_output> partial_drain_batch(const std::vector<partial_drain_input> &inputs)
 {
     rows<partial_drain_output> made{std::vector<partial_drain_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_partial_drain_batch(inputs.size(), reinterpret_cast<const fw_partial_drain_input *>(inputs.data()),
@@ -4371,7 +4371,7 @@ inline injector_flow_output injector_flow(const injector_flow_input &input, fw_n
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<injector_flow_output> injector_flow(const std::vector<injector_flow_input> &inputs)
+inline rows<injector_flow_output> injector_flow_batch(const std::vector<injector_flow_input> &inputs)
 {
     rows<injector_flow_output> made{std::vector<injector_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_injector_flow_batch(inputs.size(), reinterpret_cast<const fw_injector_flow_input *>(inputs.data()),
@@ -4421,7 +4421,7 @@ inline injector_size_output injector_size(const injector_size_input &input, fw_n
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<injector_size_output> injector_size(const std::vector<injector_size_input> &inputs)
+inline rows<injector_size_output> injector_size_batch(const std::vector<injector_size_input> &inputs)
 {
     rows<injector_size_output> made{std::vector<injector_size_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_injector_size_batch(inputs.size(), reinterpret_cast<const fw_injector_size_input *>(inputs.data()),
@@ -4497,7 +4497,7 @@ inline burner_pressure_output burner_pressure(const burner_pressure_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<burner_pressure_output> burner_pressure(const std::vector<burner_pressure_input> &inputs)
+inline rows<burner_pressure_output> burner_pressure_batch(const std::vector<burner_pressure_input> &inputs)
 {
     rows<burner_pressure_output> made{std::vector<burner_pressure_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_burner_pressure_batch(inputs.size(), reinterpret_cast<const fw_burner_pressure_input *>(inputs.data()),
@@ -4538,7 +4538,7 @@ inline altitude_output altitude(const altitude_input &input, fw_notices *notices
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<altitude_output> altitude(const std::vector<altitude_input> &inputs)
+inline rows<altitude_output> altitude_batch(const std::vector<altitude_input> &inputs)
 {
     rows<altitude_output> made{std::vector<altitude_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_altitude_batch(inputs.size(), reinterpret_cast<const fw_altitude_input *>(inputs.data()),
@@ -4569,7 +4569,7 @@ inline absolute_pressure_output absolute_pressure(const absolute_pressure_input 
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<absolute_pressure_output> absolute_pressure(const std::vector<absolute_pressure_input> &inputs)
+inline rows<absolute_pressure_output> absolute_pressure_batch(const std::vector<absolute_pressure_input> &inputs)
 {
     rows<absolute_pressure_output> made{std::vector<absolute_pressure_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_absolute_pressure_batch(inputs.size(), reinterpret_cast<const fw_absolute_pressure_input *>(inputs.data()),
@@ -4623,7 +4623,7 @@ inline analyser_reading_output analyser_reading(const analyser_reading_input &in
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<analyser_reading_output> analyser_reading(const std::vector<analyser_reading_input> &inputs)
+inline rows<analyser_reading_output> analyser_reading_batch(const std::vector<analyser_reading_input> &inputs)
 {
     rows<analyser_reading_output> made{std::vector<analyser_reading_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_analyser_reading_batch(inputs.size(), reinterpret_cast<const fw_analyser_reading_input *>(inputs.data()),
@@ -4668,7 +4668,7 @@ inline flame_supervision_voltage_output flame_supervision_voltage(const flame_su
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<flame_supervision_voltage_output> flame_supervision_voltage(const std::vector<flame_supervision_voltage_input> &inputs)
+inline rows<flame_supervision_voltage_output> flame_supervision_voltage_batch(const std::vector<flame_supervision_voltage_input> &inputs)
 {
     rows<flame_supervision_voltage_output> made{std::vector<flame_supervision_voltage_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_flame_supervision_voltage_batch(inputs.size(), reinterpret_cast<const fw_flame_supervision_voltage_input *>(inputs.data()),
@@ -4702,7 +4702,7 @@ inline gas_mass_concentration_output gas_mass_concentration(const context &setti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_mass_concentration_output> gas_mass_concentration(const context &settings, const std::vector<gas_mass_concentration_input> &inputs)
+inline rows<gas_mass_concentration_output> gas_mass_concentration_batch(const context &settings, const std::vector<gas_mass_concentration_input> &inputs)
 {
     rows<gas_mass_concentration_output> made{std::vector<gas_mass_concentration_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_mass_concentration_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_mass_concentration_input *>(inputs.data()),
@@ -4736,7 +4736,7 @@ inline gas_volume_fraction_output gas_volume_fraction(const context &settings, c
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<gas_volume_fraction_output> gas_volume_fraction(const context &settings, const std::vector<gas_volume_fraction_input> &inputs)
+inline rows<gas_volume_fraction_output> gas_volume_fraction_batch(const context &settings, const std::vector<gas_volume_fraction_input> &inputs)
 {
     rows<gas_volume_fraction_output> made{std::vector<gas_volume_fraction_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_gas_volume_fraction_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_volume_fraction_input *>(inputs.data()),
@@ -4775,7 +4775,7 @@ inline inclined_gauge_output inclined_gauge(const inclined_gauge_input &input, f
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<inclined_gauge_output> inclined_gauge(const std::vector<inclined_gauge_input> &inputs)
+inline rows<inclined_gauge_output> inclined_gauge_batch(const std::vector<inclined_gauge_input> &inputs)
 {
     rows<inclined_gauge_output> made{std::vector<inclined_gauge_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_inclined_gauge_batch(inputs.size(), reinterpret_cast<const fw_inclined_gauge_input *>(inputs.data()),
@@ -4825,7 +4825,7 @@ inline liquid_column_output liquid_column(const context &settings, const liquid_
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<liquid_column_output> liquid_column(const context &settings, const std::vector<liquid_column_input> &inputs)
+inline rows<liquid_column_output> liquid_column_batch(const context &settings, const std::vector<liquid_column_input> &inputs)
 {
     rows<liquid_column_output> made{std::vector<liquid_column_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_liquid_column_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_liquid_column_input *>(inputs.data()),
@@ -4856,7 +4856,7 @@ inline local_gravity_output local_gravity(const local_gravity_input &input, fw_n
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<local_gravity_output> local_gravity(const std::vector<local_gravity_input> &inputs)
+inline rows<local_gravity_output> local_gravity_batch(const std::vector<local_gravity_input> &inputs)
 {
     rows<local_gravity_output> made{std::vector<local_gravity_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_local_gravity_batch(inputs.size(), reinterpret_cast<const fw_local_gravity_input *>(inputs.data()),
@@ -4904,7 +4904,7 @@ inline platinum_resistance_output platinum_resistance(const context &settings, c
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<platinum_resistance_output> platinum_resistance(const context &settings, const std::vector<platinum_resistance_input> &inputs)
+inline rows<platinum_resistance_output> platinum_resistance_batch(const context &settings, const std::vector<platinum_resistance_input> &inputs)
 {
     rows<platinum_resistance_output> made{std::vector<platinum_resistance_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_platinum_resistance_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_platinum_resistance_input *>(inputs.data()),
@@ -4945,7 +4945,7 @@ inline platinum_temperature_output platinum_temperature(const context &settings,
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<platinum_temperature_output> platinum_temperature(const context &settings, const std::vector<platinum_temperature_input> &inputs)
+inline rows<platinum_temperature_output> platinum_temperature_batch(const context &settings, const std::vector<platinum_temperature_input> &inputs)
 {
     rows<platinum_temperature_output> made{std::vector<platinum_temperature_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_platinum_temperature_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_platinum_temperature_input *>(inputs.data()),
@@ -4983,7 +4983,7 @@ inline thermistor_beta_output thermistor_beta(const thermistor_beta_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermistor_beta_output> thermistor_beta(const std::vector<thermistor_beta_input> &inputs)
+inline rows<thermistor_beta_output> thermistor_beta_batch(const std::vector<thermistor_beta_input> &inputs)
 {
     rows<thermistor_beta_output> made{std::vector<thermistor_beta_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermistor_beta_batch(inputs.size(), reinterpret_cast<const fw_thermistor_beta_input *>(inputs.data()),
@@ -5016,7 +5016,7 @@ inline thermistor_beta_of_points_output thermistor_beta_of_points(const thermist
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermistor_beta_of_points_output> thermistor_beta_of_points(const std::vector<thermistor_beta_of_points_input> &inputs)
+inline rows<thermistor_beta_of_points_output> thermistor_beta_of_points_batch(const std::vector<thermistor_beta_of_points_input> &inputs)
 {
     rows<thermistor_beta_of_points_output> made{std::vector<thermistor_beta_of_points_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermistor_beta_of_points_batch(inputs.size(), reinterpret_cast<const fw_thermistor_beta_of_points_input *>(inputs.data()),
@@ -5046,7 +5046,7 @@ inline thermistor_temperature_output thermistor_temperature(const context &setti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermistor_temperature_output> thermistor_temperature(const context &settings, const std::vector<thermistor_temperature_input> &inputs)
+inline rows<thermistor_temperature_output> thermistor_temperature_batch(const context &settings, const std::vector<thermistor_temperature_input> &inputs)
 {
     rows<thermistor_temperature_output> made{std::vector<thermistor_temperature_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermistor_temperature_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_thermistor_temperature_input *>(inputs.data()),
@@ -5101,7 +5101,7 @@ inline thermistor_check_output thermistor_check(const context &settings, const t
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermistor_check_output> thermistor_check(const context &settings, const std::vector<thermistor_check_input> &inputs)
+inline rows<thermistor_check_output> thermistor_check_batch(const context &settings, const std::vector<thermistor_check_input> &inputs)
 {
     rows<thermistor_check_output> made{std::vector<thermistor_check_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermistor_check_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_thermistor_check_input *>(inputs.data()),
@@ -5148,7 +5148,7 @@ inline thermistor_fit_output thermistor_fit(const thermistor_fit_input &input, f
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermistor_fit_output> thermistor_fit(const std::vector<thermistor_fit_input> &inputs)
+inline rows<thermistor_fit_output> thermistor_fit_batch(const std::vector<thermistor_fit_input> &inputs)
 {
     rows<thermistor_fit_output> made{std::vector<thermistor_fit_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermistor_fit_batch(inputs.size(), reinterpret_cast<const fw_thermistor_fit_input *>(inputs.data()),
@@ -5192,7 +5192,7 @@ inline thermocouple_temperature_output thermocouple_temperature(const context &s
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermocouple_temperature_output> thermocouple_temperature(const context &settings, const std::vector<thermocouple_temperature_input> &inputs)
+inline rows<thermocouple_temperature_output> thermocouple_temperature_batch(const context &settings, const std::vector<thermocouple_temperature_input> &inputs)
 {
     rows<thermocouple_temperature_output> made{std::vector<thermocouple_temperature_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermocouple_temperature_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_thermocouple_temperature_input *>(inputs.data()),
@@ -5232,7 +5232,7 @@ inline thermocouple_voltage_output thermocouple_voltage(const context &settings,
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermocouple_voltage_output> thermocouple_voltage(const context &settings, const std::vector<thermocouple_voltage_input> &inputs)
+inline rows<thermocouple_voltage_output> thermocouple_voltage_batch(const context &settings, const std::vector<thermocouple_voltage_input> &inputs)
 {
     rows<thermocouple_voltage_output> made{std::vector<thermocouple_voltage_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermocouple_voltage_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_thermocouple_voltage_input *>(inputs.data()),
@@ -5266,7 +5266,7 @@ inline thermostat_differential_output thermostat_differential(const thermostat_d
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermostat_differential_output> thermostat_differential(const std::vector<thermostat_differential_input> &inputs)
+inline rows<thermostat_differential_output> thermostat_differential_batch(const std::vector<thermostat_differential_input> &inputs)
 {
     rows<thermostat_differential_output> made{std::vector<thermostat_differential_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermostat_differential_batch(inputs.size(), reinterpret_cast<const fw_thermostat_differential_input *>(inputs.data()),
@@ -5323,7 +5323,7 @@ inline thermostat_test_output thermostat_test(const context &settings, const the
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<thermostat_test_output> thermostat_test(const context &settings, const std::vector<thermostat_test_input> &inputs)
+inline rows<thermostat_test_output> thermostat_test_batch(const context &settings, const std::vector<thermostat_test_input> &inputs)
 {
     rows<thermostat_test_output> made{std::vector<thermostat_test_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_thermostat_test_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_thermostat_test_input *>(inputs.data()),
@@ -5375,7 +5375,7 @@ inline u_gauge_output u_gauge(const context &settings, const u_gauge_input &inpu
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<u_gauge_output> u_gauge(const context &settings, const std::vector<u_gauge_input> &inputs)
+inline rows<u_gauge_output> u_gauge_batch(const context &settings, const std::vector<u_gauge_input> &inputs)
 {
     rows<u_gauge_output> made{std::vector<u_gauge_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_u_gauge_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_u_gauge_input *>(inputs.data()),
@@ -5417,7 +5417,7 @@ inline opening_flow_output opening_flow(const opening_flow_input &input, fw_noti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<opening_flow_output> opening_flow(const std::vector<opening_flow_input> &inputs)
+inline rows<opening_flow_output> opening_flow_batch(const std::vector<opening_flow_input> &inputs)
 {
     rows<opening_flow_output> made{std::vector<opening_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_opening_flow_batch(inputs.size(), reinterpret_cast<const fw_opening_flow_input *>(inputs.data()),
@@ -5457,7 +5457,7 @@ inline opening_size_output opening_size(const opening_size_input &input, fw_noti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<opening_size_output> opening_size(const std::vector<opening_size_input> &inputs)
+inline rows<opening_size_output> opening_size_batch(const std::vector<opening_size_input> &inputs)
 {
     rows<opening_size_output> made{std::vector<opening_size_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_opening_size_batch(inputs.size(), reinterpret_cast<const fw_opening_size_input *>(inputs.data()),
@@ -5513,7 +5513,7 @@ inline ventilation_need_output ventilation_need(const context &settings, const v
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<ventilation_need_output> ventilation_need(const context &settings, const std::vector<ventilation_need_input> &inputs)
+inline rows<ventilation_need_output> ventilation_need_batch(const context &settings, const std::vector<ventilation_need_input> &inputs)
 {
     rows<ventilation_need_output> made{std::vector<ventilation_need_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_ventilation_need_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_ventilation_need_input *>(inputs.data()),
@@ -5567,7 +5567,7 @@ inline room_concentration_output room_concentration(const room_concentration_inp
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<room_concentration_output> room_concentration(const std::vector<room_concentration_input> &inputs)
+inline rows<room_concentration_output> room_concentration_batch(const std::vector<room_concentration_input> &inputs)
 {
     rows<room_concentration_output> made{std::vector<room_concentration_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_room_concentration_batch(inputs.size(), reinterpret_cast<const fw_room_concentration_input *>(inputs.data()),
@@ -5622,7 +5622,7 @@ inline natural_draught_output natural_draught(const natural_draught_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<natural_draught_output> natural_draught(const std::vector<natural_draught_input> &inputs)
+inline rows<natural_draught_output> natural_draught_batch(const std::vector<natural_draught_input> &inputs)
 {
     rows<natural_draught_output> made{std::vector<natural_draught_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_natural_draught_batch(inputs.size(), reinterpret_cast<const fw_natural_draught_input *>(inputs.data()),
@@ -5684,7 +5684,7 @@ inline flue_flow_output flue_flow(const flue_flow_input &input, fw_notices *noti
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<flue_flow_output> flue_flow(const std::vector<flue_flow_input> &inputs)
+inline rows<flue_flow_output> flue_flow_batch(const std::vector<flue_flow_input> &inputs)
 {
     rows<flue_flow_output> made{std::vector<flue_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_flue_flow_batch(inputs.size(), reinterpret_cast<const fw_flue_flow_input *>(inputs.data()),
@@ -5794,7 +5794,7 @@ inline chimney_draught_output chimney_draught(const chimney_draught_input &input
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<chimney_draught_output> chimney_draught(const std::vector<chimney_draught_input> &inputs)
+inline rows<chimney_draught_output> chimney_draught_batch(const std::vector<chimney_draught_input> &inputs)
 {
     rows<chimney_draught_output> made{std::vector<chimney_draught_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_chimney_draught_batch(inputs.size(), reinterpret_cast<const fw_chimney_draught_input *>(inputs.data()),

@@ -3,7 +3,7 @@
 #include "every.h"
 #include <pthread.h>
 
-enum { THREADS = 8, ROUNDS = 20 };
+enum { THREADS = 8, ROUNDS = 10 };
 
 static const double untouched = -12345.678;
 
@@ -80,7 +80,10 @@ static void *walk_all(void *first)
 {
     for (int round = 0; round < ROUNDS; round++) {
         for (size_t i = 0; i < every_count; i++) {
-            walk(&every[(i + *(size_t *)first) % every_count]);
+            const struct calculation *c = &every[(i + *(size_t *)first) % every_count];
+            if (round == 0 || !c->slow) {
+                walk(c);
+            }
         }
     }
     return NULL;

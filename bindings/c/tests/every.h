@@ -19,7 +19,7 @@ struct sample {
 struct calculation {
     const char *name, *settings;
     size_t inputs, outputs;
-    int has_settings;
+    int slow;
     fw_status (*unset)(double *input);
     fw_status (*call)(const fw_context *context, const double *input, double *output, fw_notices *notices);
     fw_status (*batch)(const fw_context *context, size_t rows, const double *inputs, double *outputs, uint16_t *row_status);

@@ -47,10 +47,10 @@ int main()
 
     std::vector<liquid_water_input> many(3, input);
     many[1].temperature = kelvin{};
-    const auto all = liquid_water(many);
+    const auto all = liquid_water_batch(many);
     CHECK(all.status[0] == FW_ROW_OK && all.status[1] == FW_ROW_FIELD && all.status[2] == FW_ROW_OK);
     CHECK(all.outputs[0].density == one.density && !all.outputs[1].density.given());
-    CHECK(liquid_water(std::vector<liquid_water_input>{}).outputs.empty());
+    CHECK(liquid_water_batch(std::vector<liquid_water_input>{}).outputs.empty());
 
     context gas("fuel_properties", R"({"fuel": "G20"})");
     context moved = std::move(gas);

@@ -7,9 +7,22 @@ use flamewright::node::Node;
 use flamewright::quantity::quantity_text;
 use flamewright::record::Field;
 use std::fmt::Write;
+use std::time::{Duration, Instant};
 
 /// Readings drawn for each calculation.
-const SAMPLES: usize = 24;
+const SAMPLES: u32 = 24;
+/// No more readings are drawn for a calculation that has taken so long over those it has.
+const LONG: Duration = Duration::from_millis(500);
+/// A calculation that takes longer than this over a reading is left alone most of the time by what
+/// calls everything as often as it can.
+const SLOW: Duration = Duration::from_millis(2);
+
+/// Readings as rows of C.
+struct Samples {
+    list: String,
+    kept: u32,
+    slow: bool,
+}
 
 pub(super) fn table() -> Result<String, String> {
     let mut text = String::from("#include \"every.h\"\n");
@@ -67,13 +80,10 @@ static fw_status batch_{name}(const fw_context *context, size_t rows, const doub
     return status;
 }}"
     )?;
-    writeln!(text, "static const struct sample samples_{name}[] = {{\n{samples}}};")?;
+    writeln!(text, "static const struct sample samples_{name}[] = {{\n{}}};", samples.list)?;
     let settings = if settings == Node::Table(Vec::new()) { "NULL".to_owned() } else { c_string(&settings.to_json()) };
-    let has_settings = u8::from(!entry.settings().is_empty());
-    writeln!(
-        rows,
-        "    {{\"{name}\", {settings}, {n}, {m}, {has_settings}, unset_{name}, call_{name}, batch_{name}, samples_{name}, {SAMPLES}}},"
-    )
+    let (kept, slow) = (samples.kept, u8::from(samples.slow));
+    writeln!(rows, "    {{\"{name}\", {settings}, {n}, {m}, {slow}, unset_{name}, call_{name}, batch_{name}, samples_{name}, {kept}}},")
 }
 
 /// Settings that a calculation can be made with: its defaults, and something plausible where it has none.
@@ -122,14 +132,15 @@ fn plausible(setting: &Setting) -> Option<Node> {
     })
 }
 
-fn samples(entry: &dyn Entry, prepared: &dyn Prepared, text: &mut String) -> Result<String, std::fmt::Error> {
+fn samples(entry: &dyn Entry, prepared: &dyn Prepared, text: &mut String) -> Result<Samples, std::fmt::Error> {
     let name = entry.info().name;
     let mut numbers = Numbers(0x9E37_79B9_7F4A_7C15);
     let mut list = String::new();
-    let mut kept = 0;
+    let mut kept: u32 = 0;
+    let started = Instant::now();
     // Mostly readings that have a result: others are kept only where there are too few of those.
     for attempt in 0..40 * SAMPLES {
-        if kept == SAMPLES {
+        if kept == SAMPLES || kept > 0 && started.elapsed() > LONG {
             break;
         }
         let input: Vec<f64> = entry.inputs().iter().map(|field| numbers.reading(field)).collect();
@@ -154,7 +165,7 @@ fn samples(entry: &dyn Entry, prepared: &dyn Prepared, text: &mut String) -> Res
         )?;
         kept += 1;
     }
-    Ok(list)
+    Ok(Samples { list, kept, slow: started.elapsed() > SLOW * kept })
 }
 
 fn doubles(values: &[f64]) -> String {

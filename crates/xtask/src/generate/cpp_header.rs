@@ -49,7 +49,7 @@ fn calculation(text: &mut String, shape: &Shape) -> std::fmt::Result {
 }}
 
 /// The same over many inputs; no row is lost.
-inline rows<{name}_output> {name}({parameter}const std::vector<{name}_input> &inputs)
+inline rows<{name}_output> {name}_batch({parameter}const std::vector<{name}_input> &inputs)
 {{
     rows<{name}_output> made{{std::vector<{name}_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())}};
     detail::check(fw_{name}_batch({argument}inputs.size(), reinterpret_cast<const fw_{name}_input *>(inputs.data()),
