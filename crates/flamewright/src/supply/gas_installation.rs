@@ -129,7 +129,7 @@ impl Network {
             }
             sum.velocity = -least(-sum.velocity, -flow.pipe.velocity);
             sum.volume += 0.25 * PI * bore.diameter * bore.diameter * branch.length;
-            sum.transition += f64::from(u8::from((LAMINAR_BELOW..TURBULENT_FROM).contains(&flow.pipe.reynolds)));
+            sum.transition += f64::from(u8::from((LAMINAR_BELOW..TURBULENT_FROM).contains(&flow.pipe.reynolds))) + 0.0 * flow.pipe.reynolds;
             sum
         });
         Summary { drop: inlet - found.lowest_low, ..found }
