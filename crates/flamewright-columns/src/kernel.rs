@@ -85,18 +85,18 @@ fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, ta
             found.raised[lane] = judged.raised.0;
         }
         if found.all().is_refused(C::RULES) {
-            for lane in 0..LANES {
-                if !found.lane(lane).is_refused(C::RULES) {
-                    conclude(calculation, lane, &given, &mut result, &mut found);
-                }
-            }
+            conclude_accepted(calculation, &given, &mut result, &mut found);
         } else {
             for lane in 0..LANES {
                 conclude(calculation, lane, &given, &mut result, &mut found);
             }
         }
         if found.all() == Judged::default() {
-            target.status[start..start + width].fill(Status::OK);
+            let rest = &mut target.status[start..];
+            match rest.first_chunk_mut::<LANES>() {
+                Some(whole) => *whole = [Status::OK; LANES],
+                None => rest.fill(Status::OK),
+            }
         } else {
             for lane in 0..width {
                 let status = Status::of(&found.lane(lane), C::RULES);
@@ -107,7 +107,12 @@ fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, ta
             }
         }
         for (column, lanes) in target.columns.iter_mut().zip(result.as_ref()) {
-            column[start..start + width].copy_from_slice(&lanes[..width]);
+            let rest = &mut column[start..];
+            // A whole block is eight plain stores; a length known only at run time would be a call.
+            match rest.first_chunk_mut::<LANES>() {
+                Some(whole) => *whole = *lanes,
+                None => rest.copy_from_slice(&lanes[..width]),
+            }
         }
         start += width;
     }
@@ -164,6 +169,22 @@ fn conclude<C: Calculation>(
     found.undefined[lane] |= u64::from(judged.undefined);
     for (lanes, value) in result.as_mut().iter_mut().zip(values.as_ref()) {
         lanes[lane] = *value;
+    }
+}
+
+/// Computes the lanes of a block that were not refused, one by one.
+#[cold]
+#[inline(never)]
+fn conclude_accepted<C: Calculation>(
+    calculation: &C,
+    given: &<C::Input as Record>::Block,
+    result: &mut <C::Output as Record>::Block,
+    found: &mut Found,
+) {
+    for lane in 0..LANES {
+        if !found.lane(lane).is_refused(C::RULES) {
+            conclude(calculation, lane, given, result, found);
+        }
     }
 }
 
