@@ -5,12 +5,14 @@
 
 mod calculation;
 mod name;
+mod properties;
 pub(crate) use name::find;
 mod solid;
 mod surface;
 mod tube;
 
 pub use calculation::{TubeRun, TubeRunInput, TubeRunResult};
+pub use properties::{Material, MaterialProperties, MaterialPropertiesInput, MaterialPropertiesResult};
 pub use solid::{ALUMINIUM, CARBON_STEEL, COPPER, INSULATIONS, Insulation, METALS, Metal, insulation, metal};
 pub use surface::{SURFACES, Surface, surface};
 pub use tube::{TUBE_FAMILIES, Tube, TubeFamily, TubeSize, tube, tube_names};

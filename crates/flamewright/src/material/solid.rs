@@ -52,7 +52,7 @@ pub const CARBON_STEEL: Metal = solid("carbon steel", 7854.0, 434.0, 60.5, "plai
 /// Heat capacities hold near room temperature; iron and steel gain some 4 % by 80 °C. For cast
 /// iron, prints run from 420 to 545 J/(kg K): the sums that need it take it as an input, and this
 /// table offers the two ends under their own names rather than one truth.
-pub static METALS: &[Metal] = &[
+pub const METALS: &[Metal] = &[
     COPPER,
     solid("iron", 7870.0, 447.0, 80.2, "pure iron, 300 K: Kutz vol. 4 Table 1; Incropera Table A.1"),
     ALUMINIUM,
@@ -109,7 +109,7 @@ const BOOKLET: &str = "UK Fuel Efficiency Booklet 8, seen as an extracted table"
 const COMMON: &str = "common practice, no source";
 
 /// The insulations.
-pub static INSULATIONS: &[Insulation] = &[
+pub const INSULATIONS: &[Insulation] = &[
     Insulation { name: "mineral wool", density: 48.0, lower_point: (323.15, 0.035), upper_point: Some((373.15, 0.044)), source: BOOKLET },
     Insulation { name: "polyisocyanurate", density: 50.0, lower_point: (323.15, 0.023), upper_point: None, source: BOOKLET },
     Insulation {

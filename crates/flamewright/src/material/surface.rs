@@ -17,12 +17,12 @@ pub struct Surface {
 }
 
 /// The finishes.
-pub static SURFACES: &[Surface] = &[
+pub const SURFACES: &[Surface] = &[
     Surface { name: "polished copper", emissivity: 0.04, spread: (0.03, 0.05), source: "textbook range, from memory" },
     Surface { name: "tarnished copper", emissivity: 0.60, spread: (0.5, 0.8), source: "textbook range, from memory" },
     Surface { name: "paint", emissivity: 0.90, spread: (0.88, 0.96), source: "gloss or matt, any colour: textbook range, from memory" },
     Surface { name: "black steel", emissivity: 0.90, spread: (0.8, 0.95), source: "common practice, no source" },
-    Surface { name: "cast iron", emissivity: 0.70, spread: (0.6, 0.8), source: "Cengel, problem 3-94; the range is from memory" },
+    Surface { name: "cast iron surface", emissivity: 0.70, spread: (0.6, 0.8), source: "Cengel, problem 3-94; the range is from memory" },
     Surface { name: "aluminium paint", emissivity: 0.35, spread: (0.27, 0.5), source: "textbook range, from memory" },
     Surface { name: "polished aluminium cladding", emissivity: 0.05, spread: (0.04, 0.1), source: "textbook, from memory" },
     Surface {
@@ -59,7 +59,7 @@ mod tests {
             ("copper polished", "polished copper"),
             ("copper tarnished / oxidised", "tarnished copper"),
             ("gloss or matt paint any colour", "paint"),
-            ("cast iron", "cast iron"),
+            ("cast iron", "cast iron surface"),
             ("aluminium paint", "aluminium paint"),
             ("polished aluminium cladding", "polished aluminium cladding"),
             ("galvanised steel bright", "bright galvanised steel"),

@@ -71,7 +71,7 @@ const fn length(name: &'static str, length: f64, bore: f64) -> Fitting {
 }
 
 /// The fittings.
-pub static FITTINGS: &[Fitting] = &[
+pub const FITTINGS: &[Fitting] = &[
     ratio("elbow 90", 30.0, CRANE),
     ratio("elbow 45", 16.0, CRANE_MEMORY),
     ratio("tee through", 20.0, CRANE),

@@ -11,6 +11,7 @@ mod duty_point;
 mod emitter;
 mod expansion;
 pub mod fitting;
+mod fitting_loss;
 mod flow;
 mod head;
 mod heat_store;
@@ -27,6 +28,7 @@ pub use emitter::{
     EmitterAtFlow, EmitterAtFlowInput, EmitterAtFlowResult, EmitterOutput, EmitterOutputInput, EmitterOutputResult, MeanExcess,
 };
 pub use expansion::{ExpansionVessel, ExpansionVesselInput, ExpansionVesselResult, VesselCheck, VesselCheckInput, VesselCheckResult};
+pub use fitting_loss::{FittingLoss, FittingLossInput, FittingLossResult};
 pub use flow::{FlowFromHeat, FlowFromHeatInput, FlowFromHeatResult, HeatFromFlow, HeatFromFlowInput, HeatFromFlowResult};
 pub use head::{StaticHead, StaticHeadInput, StaticHeadResult};
 pub use heat_store::{HeatStore, HeatStoreInput, HeatStoreResult};
