@@ -607,3 +607,74 @@ fn uncertainties_agree_with_annex_d_example_3_with_and_without_correlations() {
         annex_d(&fractions, if correlated { &correlations } else { &[] }, reference, &published);
     }
 }
+
+#[test]
+fn no_text_is_too_odd_to_be_refused() {
+    // Strings put together at random from what compositions are made of, and what they are not.
+    let pieces = [
+        "CH4",
+        "C3H8",
+        "n-butane",
+        "2,2-dimethylbutane",
+        "hydrogen",
+        "air",
+        "G20",
+        "gas oil",
+        " ",
+        ", ",
+        ",",
+        ";",
+        "=",
+        "%",
+        "0.5",
+        "92,5",
+        "100",
+        "-1",
+        "1e400",
+        "nan",
+        "inf",
+        ".",
+        "é",
+        "度",
+        "\n",
+        "((",
+        "\u{0}",
+    ];
+    let mut state = 12345_u64;
+    let mut accepted = 0;
+    for _ in 0..3_000 {
+        let mut text = std::string::String::new();
+        for _ in 0..8 {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            let choice = (state >> 33) as usize;
+            text.push_str(pieces[choice % pieces.len()]);
+            if choice % 3 == 0 {
+                break;
+            }
+        }
+        if let Ok(fuel) = Fuel::named(&text) {
+            accepted += 1;
+            assert!(fuel.mass > 0.0 && fuel.gross_calorific_value >= fuel.net_calorific_value, "{text}");
+            if let Some(composition) = &fuel.composition {
+                close(composition.fractions().iter().sum(), 1.0, SUM_TOLERANCE, &text);
+            }
+        }
+    }
+    assert!(accepted > 30, "{accepted}");
+}
+
+#[test]
+fn compression_ratios_agree_with_equations_of_state() {
+    // Compression factors of CoolProp 8.0.0 (reference equations of state), at °C and Pa.
+    let points = [(-20.0, 98_000.0), (-5.0, 103_400.0), (5.0, 102_600.0), (30.0, 104_000.0)];
+    for (gas, at_15, others, tolerance) in [
+        ("methane", 0.998_018_1, [0.997_024_5, 0.997_406_1, 0.997_728_7, 0.998_307_9], 1.5e-4),
+        ("propane", 0.981_931_1, [0.973_400_5, 0.976_720_9, 0.979_491_6, 0.984_234_1], 1.2e-3),
+    ] {
+        let metered = Fuel::named(gas).unwrap().composition.unwrap().metered(&ReferenceConditions::AT_15_15).unwrap();
+        for ((celsius, pressure), z) in points.into_iter().zip(others) {
+            let wanted = at_15 / z;
+            close(metered.compression_ratio(pressure, celsius + 273.15), wanted, tolerance, &std::format!("{gas} {celsius}"));
+        }
+    }
+}
