@@ -342,9 +342,12 @@ impl Calculation for CircuitBalance {
 
     fn compute<W: Working>(&self, input: &CircuitBalanceInput, working: &mut W) -> CircuitBalanceResult {
         let (place, greatest, least) = self.index(input);
-        let flow = self.circuits.get(place).map_or(f64::NAN, |circuit| self.flow_of(circuit));
-        let fastest = self.sections.iter().fold(0.0, |most: f64, section| most.max(section.velocity_and_drop(input).0));
-        step!(working, let index_circuit: "i" = Ratio::from_si(place as f64 + 1.0), "the circuit with the greatest sum over its sections");
+        // Nothing is said of an index circuit where the drops are not numbers.
+        let hole = 0.0 * greatest;
+        let number = place as f64 + 1.0 + hole;
+        let flow = self.circuits.get(place).map_or(f64::NAN, |circuit| self.flow_of(circuit)) + hole;
+        let fastest = self.sections.iter().fold(0.0, |most: f64, section| most.max(section.velocity_and_drop(input).0)) + hole;
+        step!(working, let index_circuit: "i" = Ratio::from_si(number), "the circuit with the greatest sum over its sections");
         step!(working, let index_pressure_drop: "\\Delta p_i" in KILOPASCAL = Pressure::from_si(greatest), "sum over the sections of the index circuit");
         step!(working, let least_pressure_drop: "\\Delta p_{min}" in KILOPASCAL = Pressure::from_si(least), "sum over the sections of the easiest circuit");
         CircuitBalanceResult {

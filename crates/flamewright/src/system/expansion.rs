@@ -349,13 +349,14 @@ impl Calculation for VesselCheck {
         step!(working, let gas_volume_hot: "V_{g,h}" in LITRE = gas_volume_cold - expansion_volume, "the expansion goes into the vessel");
         step!(working, let hot_pressure: "p_h" in BAR = (input.pre_charge.plain() + ambient) * input.vessel_volume / gas_volume_hot - ambient, "Boyle's law");
         step!(working, let gas_at_valve: "V_{g,SV}" in LITRE = input.vessel_volume * (input.pre_charge.plain() + ambient) / (input.safety_valve_pressure.plain() + ambient), "Boyle's law");
-        let zero = Volume::from_si(0.0);
+        // Zero that is not a number where the gas volume is none.
+        let zero = 0.0 * gas_volume_hot;
         step!(working, let water_lost: "V_{lost}" in LITRE = (gas_at_valve - gas_volume_hot).max(zero), "what the gas cannot give way for below the valve's pressure");
         VesselCheckResult {
             expansion_volume,
             gas_volume_cold,
             water_reserve,
-            take_up: Volume::from_si((gas_volume_cold.si() - gas_volume_final.si()).max(0.0)),
+            take_up: Volume::from_si((gas_volume_cold.si() - gas_volume_final.si()).max(zero.si())),
             hot_pressure: GaugePressure::from_si(if gas_volume_hot.si() > 0.0 { hot_pressure.si() } else { f64::NAN }),
             final_pressure: GaugePressure::new(final_pressure),
             water_lost,
