@@ -221,6 +221,7 @@ plant_rules! {
     refuse POINT_IS_MISSING on "target_temperature": "the plant has no such point to watch: no emitter, no pipe, or metal and water sharing one temperature";
     notice ALREADY_THERE on "time": "the point watched is at or below the target from the start";
     notice NEVER on "time": "the target is never reached: the plant comes to rest above it (see steady_temperature)";
+    notice NOT_FOUND on "time": "not reached within a week of the plant (or within the steps allowed), though it would come: look at the values";
     notice NEVER_AFTER on "time_after": "with the circuits in their second state the target is never reached";
     notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
 }
@@ -380,10 +381,13 @@ impl Calculation for CoolDown {
         check_plant(&plant, &self.layout, self.pump_runs).when(POINT_IS_MISSING, self.watched.point(&plant).is_none())
     }
 
-    fn review(&self, _input: &CoolDownState, output: &CoolDownResult) -> Raised {
+    fn review(&self, input: &CoolDownState, output: &CoolDownResult) -> Raised {
+        // A level within a millikelvin of rest is not told from rest.
+        let comes = output.steady_temperature.si() < input.target_temperature.si() - 1e-3;
         Raised::NONE
             .when(ALREADY_THERE, output.time.si() == 0.0)
-            .when(NEVER, output.time.si().is_nan())
+            .when(NEVER, output.time.si().is_nan() && !comes)
+            .when(NOT_FOUND, output.time.si().is_nan() && comes)
             .when(NEVER_AFTER, self.layout.changes_over() && output.time_after.si().is_nan())
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
     }
@@ -605,6 +609,26 @@ pub(crate) mod tests {
         let [a, b, c] = [time(20), time(40), time(80)];
         let order = libm::log2(((a - b) / (b - c)).abs());
         assert!((order - 1.0).abs() < 0.1, "{order}");
+    }
+
+    #[test]
+    fn gravity_carries_heat_while_the_pump_stands() {
+        let cases = rows("heat/cooldown_circuit_params.csv");
+        let target_temperature = ThermodynamicTemperature::from_si(333.15);
+        let still = CoolDownState { target_temperature, pressure_drop: Pressure::from_si(4000.0), ..reference_plant(&cases[3]) };
+        let calculation = CoolDown { pump_runs: false, ..CoolDown::default() };
+        let time = |height: f64| {
+            let got = calculation.evaluate(&CoolDownState { emitter_height: Length::from_si(height), ..still }).unwrap();
+            assert!(got.imbalance.si().abs() < 1e-9);
+            got
+        };
+        let none = time(f64::NAN);
+        let (low, high) = (time(1.0), time(4.0));
+        let pumped = CoolDown::default().evaluate(&still).unwrap();
+        // Casing alone is slowest, the pump quickest, gravity between, and quicker the higher the emitter.
+        assert!(none.time.si() > 3.0 * low.time.si() && low.time.si() > high.time.si() && high.time.si() > pumped.time.si());
+        let no_drop = CoolDownState { emitter_height: Length::from_si(2.0), pressure_drop: Pressure::from_si(f64::NAN), ..still };
+        assert_eq!(calculation.evaluate(&no_drop).err().unwrap().code(), "NO_GRAVITY_PATH");
     }
 
     #[test]

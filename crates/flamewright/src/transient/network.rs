@@ -10,8 +10,10 @@
 //! what is still stored can be compared at any moment: both methods of the solver keep that sum.
 
 use super::solver::System;
+use crate::convection::natural::FREE_FALL;
 use crate::math::{cos, exp_branch_free, pow, sqrt};
 use crate::pipe::math::natural_logarithm;
+use crate::water::liquid;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -213,7 +215,26 @@ pub(crate) struct Circuit {
     /// Flow over the root of the pressure difference, kg/(s Pa^1/2). Only its ratio to that of the
     /// other open circuits counts while the pump's flow is given.
     pub flow_coefficient: f64,
+    /// Height of the emitter's middle over the block's, m, where water is to circulate by gravity
+    /// while the pump stands. The flow coefficient must then be a true one.
+    pub rise: Option<Rise>,
 }
+
+/// What gravity circulation needs to know of a circuit.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Rise {
+    /// m
+    pub height: f64,
+    /// Number of parts at the front that make the rising leg, and at the back the falling one.
+    pub up: usize,
+    pub down: usize,
+}
+
+/// Pressure difference, Pa, about which gravity flow passes from laminar (in proportion) to
+/// turbulent (as the root): a regularisation of ours, so that the flow begins smoothly.
+const LAMINAR_PRESSURE: f64 = 2.0;
+/// Absolute pressure taken for the density of the water, Pa; hardly matters.
+const COLUMN_PRESSURE: f64 = 2e5;
 
 /// Flow coefficient of a circuit that loses `pressure` (Pa) at `flow` (kg/s), turbulent.
 pub(crate) fn flow_coefficient(flow: f64, pressure: f64) -> f64 {
@@ -340,8 +361,20 @@ struct Sink {
 struct Chain {
     from: usize,
     to: usize,
-    /// m c, W/K
+    /// m c by the pump, W/K
     conveyance: f64,
+    gravity: Option<Column>,
+}
+
+/// The two legs of a circuit that hangs over the block.
+#[derive(Debug, Clone, Copy)]
+struct Column {
+    height: f64,
+    /// kg/(s Pa^1/2)
+    flow_coefficient: f64,
+    /// End of the rising leg and beginning of the falling one, as nodes.
+    up_to: usize,
+    down_from: usize,
 }
 
 /// Solution of the hub equations and of what hangs on them, prepared by `factor`.
@@ -354,6 +387,8 @@ struct Factors {
     follow: Vec<f64>,
     /// What a follower has of the hubs' values (water, metal, room).
     of_hub: [Vec<f64>; 3],
+    /// `m c` by chain, W/K, as it was when prepared.
+    conveyance: Vec<f64>,
     /// Loss slope of each node by its own temperature and by the room's, W/K.
     by_self: Vec<f64>,
     by_room: Vec<f64>,
@@ -378,8 +413,6 @@ pub(crate) struct Model {
     sensor_nodes: Vec<usize>,
     /// Per node: one over the heat capacity, K/J.
     per_capacity: Vec<f64>,
-    /// Per node: `m c / C`, 1/s.
-    convey: Vec<f64>,
     /// Per node: linear loss over capacity, 1/s.
     decay: Vec<f64>,
     /// Heat capacity per node, zero where none is stored (sensors).
@@ -392,6 +425,7 @@ pub(crate) struct Model {
     /// Heat put in all the time, W
     standing: f64,
     pump: Pump,
+    pump_runs: bool,
     flow_coefficients: Vec<f64>,
     water_heat_capacity: f64,
     open: Vec<bool>,
@@ -451,7 +485,19 @@ impl Model {
             if capacity.len() == from {
                 return None;
             }
-            chains.push(Chain { from, to: capacity.len(), conveyance: 0.0 });
+            let gravity = match circuit.rise {
+                Some(rise) if circuit.open => {
+                    let cells = |parts: &[Part]| parts.iter().map(|part| part.cells).sum::<usize>();
+                    let (up, down) = (circuit.parts.get(..rise.up)?, circuit.parts.get(circuit.parts.len().checked_sub(rise.down)?..)?);
+                    if up.is_empty() || down.is_empty() || !positive(circuit.flow_coefficient) {
+                        return None;
+                    }
+                    let (up_to, down_from) = (from + cells(up), capacity.len() - cells(down));
+                    Some(Column { height: rise.height, flow_coefficient: circuit.flow_coefficient, up_to, down_from })
+                }
+                _ => None,
+            };
+            chains.push(Chain { from, to: capacity.len(), conveyance: 0.0, gravity });
         }
         let mut room = None;
         let (mut fixed_room, mut outside_loss, mut outside) = (f64::NAN, 0.0, 0.0);
@@ -479,7 +525,6 @@ impl Model {
             lags: Vec::new(),
             sensor_nodes: Vec::new(),
             per_capacity: Vec::new(),
-            convey: Vec::new(),
             decay: Vec::new(),
             capacity,
             film,
@@ -489,6 +534,7 @@ impl Model {
             firing: Firing::OFF,
             standing: 0.0,
             pump: network.pump,
+            pump_runs: false,
             flow_coefficients: network.circuits.iter().map(|circuit| circuit.flow_coefficient).collect(),
             water_heat_capacity: network.water_heat_capacity,
             open: network.circuits.iter().map(|circuit| circuit.open).collect(),
@@ -509,7 +555,6 @@ impl Model {
         let n = model.capacity.len();
         model.temperatures = n;
         model.per_capacity = model.capacity.iter().map(|&c| if c > 0.0 { 1.0 / c } else { 0.0 }).collect();
-        model.convey = vec![0.0; n];
         model.decay = vec![0.0; n];
         for sink in &model.sinks {
             for node in sink.from..sink.to {
@@ -523,6 +568,7 @@ impl Model {
             of_hub: core::array::from_fn(|_| vec![0.0; n]),
             by_self: vec![0.0; n],
             by_room: vec![0.0; n],
+            conveyance: vec![0.0; model.chains.len()],
             ..Factors::default()
         };
         Some(model)
@@ -555,10 +601,8 @@ impl Model {
         for (number, chain) in self.chains.iter_mut().enumerate() {
             let share = if self.open[number] && total > 0.0 { self.flow_coefficients[number] / total } else { 0.0 };
             chain.conveyance = flow * share * self.water_heat_capacity;
-            for node in chain.from..chain.to {
-                self.convey[node] = chain.conveyance * self.per_capacity[node];
-            }
         }
+        self.pump_runs = running;
         !running || flow > 0.0
     }
 
@@ -587,13 +631,33 @@ impl Model {
         self.standing + self.firing.power(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]))
     }
 
+    /// Whether any flow depends on the temperatures.
+    fn circulates_by_gravity(&self) -> bool {
+        !self.pump_runs && self.chains.iter().any(|chain| chain.gravity.is_some())
+    }
+
+    /// `m c` of a circuit, W/K: the pump's, or what the weight of the colder leg moves against the
+    /// circuit's resistance (`g h (rho_return - rho_flow) = (m / K)^2`, the balance of gravity
+    /// heating in any textbook). A circuit does not run backwards.
+    fn conveyance(&self, chain: &Chain, state: &[f64]) -> f64 {
+        let Some(column) = chain.gravity.filter(|_| !self.pump_runs) else { return chain.conveyance };
+        let mean = |cells: &[f64]| cells.iter().sum::<f64>() / cells.len() as f64;
+        let density = |temperature: f64| liquid(COLUMN_PRESSURE, temperature).density;
+        let (up, down) = (mean(&state[chain.from..column.up_to]), mean(&state[column.down_from..chain.to]));
+        let pressure = (FREE_FALL * column.height * (density(down) - density(up))).max(0.0);
+        // Written so that a NaN (water too hot for the table of densities) stops the solver.
+        let flow = column.flow_coefficient * pressure / sqrt(pressure + LAMINAR_PRESSURE);
+        flow * self.water_heat_capacity
+    }
+
     /// Temperature of the mixed water that comes back to the block, K; NaN while nothing flows.
     pub(crate) fn return_temperature(&self, state: &[f64]) -> f64 {
         let mut flow = 0.0;
         let mut heat = 0.0;
         for chain in &self.chains {
-            flow += chain.conveyance;
-            heat += chain.conveyance * state[chain.to - 1];
+            let conveyance = self.conveyance(chain, state);
+            flow += conveyance;
+            heat += conveyance * state[chain.to - 1];
         }
         heat / flow
     }
@@ -696,13 +760,14 @@ impl System for Model {
         let mut returned = 0.0;
         for chain in &self.chains {
             let (from, to) = (chain.from, chain.to);
-            let (cells, convey, decay) = (&temperatures[from..to], &self.convey[from..to], &self.decay[from..to]);
+            let conveyance = self.conveyance(chain, state);
+            let (cells, per_capacity, decay) = (&temperatures[from..to], &self.per_capacity[from..to], &self.decay[from..to]);
             let change = &mut change[from..to];
-            change[0] = convey[0] * (water - cells[0]) - decay[0] * (cells[0] - room);
+            change[0] = conveyance * per_capacity[0] * (water - cells[0]) - decay[0] * (cells[0] - room);
             for i in 1..cells.len() {
-                change[i] = convey[i] * (cells[i - 1] - cells[i]) - decay[i] * (cells[i] - room);
+                change[i] = conveyance * per_capacity[i] * (cells[i - 1] - cells[i]) - decay[i] * (cells[i] - room);
             }
-            returned += chain.conveyance * (cells[cells.len() - 1] - water);
+            returned += conveyance * (cells[cells.len() - 1] - water);
         }
 
         let firing = self.firing_power(state);
@@ -747,7 +812,10 @@ impl System for Model {
     fn factor(&mut self, state: &[f64], shift: f64) -> bool {
         let room_temperature = self.room_temperature(state);
         let slope = self.firing.slope(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]));
+        let flows: Vec<f64> = self.chains.iter().map(|chain| self.conveyance(chain, state)).collect();
+        let gravity = self.circulates_by_gravity();
         let f = &mut self.factors;
+        f.conveyance = flows;
         f.shift = shift;
         f.firing_slope = slope;
         for sink in &self.sinks {
@@ -758,13 +826,14 @@ impl System for Model {
             }
         }
         // Followers: each has at most one predecessor and the room, so elimination runs down the chain.
-        for chain in &self.chains {
+        for (chain, conveyance) in self.chains.iter().zip(&f.conveyance) {
             let (mut water_part, mut room_part) = (1.0, 0.0);
             for node in chain.from..chain.to {
                 let loss = f.by_self[node] * self.per_capacity[node];
-                let inverse = 1.0 / (shift + self.convey[node] + loss);
+                let convey = conveyance * self.per_capacity[node];
+                let inverse = 1.0 / (shift + convey + loss);
                 f.inverse[node] = inverse;
-                f.follow[node] = self.convey[node] * inverse;
+                f.follow[node] = convey * inverse;
                 water_part *= f.follow[node];
                 room_part = f.follow[node] * room_part + f.by_room[node] * self.per_capacity[node] * inverse;
                 f.of_hub[0][node] = water_part;
@@ -791,8 +860,8 @@ impl System for Model {
         let [water_row, metal_row, room_row] = &mut matrix;
         let per_water = self.per_capacity[self.water];
         water_row[0] += shift;
-        for chain in &self.chains {
-            let rate = chain.conveyance * per_water;
+        for (chain, conveyance) in self.chains.iter().zip(&f.conveyance) {
+            let rate = conveyance * per_water;
             water_row[0] += rate - rate * f.of_hub[0][chain.to - 1];
             water_row[2] -= rate * f.of_hub[2][chain.to - 1];
         }
@@ -839,7 +908,9 @@ impl System for Model {
             }
         }
         f.hub_inverse = inverse_of_three(matrix);
-        true
+        // With gravity flow the slopes are those at a fixed flow: good enough to search a steady
+        // state with, not for a step.
+        !gravity
     }
 
     fn solve(&self, right_hand_side: &mut [f64]) {
@@ -849,13 +920,13 @@ impl System for Model {
         // Followers as if the hubs were zero.
         let mut hub = [values[self.water], self.metal.map_or(0.0, |node| values[node]), self.room.map_or(0.0, |node| values[node])];
         let per_water = self.per_capacity[self.water];
-        for chain in &self.chains {
+        for (chain, conveyance) in self.chains.iter().zip(&f.conveyance) {
             let mut previous = 0.0;
             for node in chain.from..chain.to {
                 previous = values[node] * f.inverse[node] + f.follow[node] * previous;
                 values[node] = previous;
             }
-            hub[0] += chain.conveyance * per_water * previous;
+            hub[0] += conveyance * per_water * previous;
         }
         for node in [Some(self.water), self.metal, self.room].into_iter().flatten() {
             values[node] = 0.0;
@@ -938,9 +1009,9 @@ mod tests {
             },
             pump: Pump::Curve { shut_off: 30_000.0, steepness: 2e5 },
             circuits: vec![
-                Circuit { parts: vec![run(5.0, 330.0), emitter.clone(), run(4.0, 310.0)], open: true, flow_coefficient: 1e-3 },
-                Circuit { parts: vec![bare], open: true, flow_coefficient: 2e-3 },
-                Circuit { parts: vec![run(8.0, 300.0), emitter], open: false, flow_coefficient: 1e-3 },
+                Circuit { parts: vec![run(5.0, 330.0), emitter.clone(), run(4.0, 310.0)], open: true, flow_coefficient: 1e-3, rise: None },
+                Circuit { parts: vec![bare], open: true, flow_coefficient: 2e-3, rise: None },
+                Circuit { parts: vec![run(8.0, 300.0), emitter], open: false, flow_coefficient: 1e-3, rise: None },
             ],
             room: Room::Lumped { start: 291.0, heat_capacity: 2e5, loss: 40.0, outside: 278.0 },
             water_heat_capacity: 4186.0,
@@ -967,6 +1038,29 @@ mod tests {
                 assert!((power(base, exponent) / pow(base, exponent) - 1.0).abs() < 1e-14, "{base} {exponent}");
             }
         }
+    }
+
+    #[test]
+    fn gravity_flow_balances_the_columns() {
+        let mut network = everything();
+        network.circuits[0].rise = Some(Rise { height: 4.0, up: 1, down: 2 });
+        let mut model = Model::new(&network).unwrap();
+        assert!(model.set_pump(false));
+        let mut state = model.initial().to_vec();
+        let (from, to) = (model.chains[0].from, model.chains[0].to);
+        state[from..from + 3].fill(350.0);
+        state[from + 3..to].fill(330.0);
+        // Density of water (IAPWS-95 table of the reference data, between rows): 984.79 at 330 K, 973.74 at 350 K.
+        let pressure = 9.80665 * 4.0 * (984.79 - 973.74);
+        let flow = model.conveyance(&model.chains[0], &state) / model.water_heat_capacity;
+        let expected = 1e-3 * sqrt(pressure) / sqrt(1.0 + 2.0 / pressure);
+        assert!((flow / expected - 1.0).abs() < 2e-3, "{flow} {expected}");
+        // Nothing moves in the other circuits, nor backwards, and nothing by gravity under the pump.
+        assert_eq!(model.conveyance(&model.chains[1], &state), 0.0);
+        state[from..from + 3].fill(320.0);
+        assert_eq!(model.conveyance(&model.chains[0], &state), 0.0);
+        model.set_pump(true);
+        assert_eq!(model.conveyance(&model.chains[0], &state), model.chains[0].conveyance);
     }
 
     #[test]

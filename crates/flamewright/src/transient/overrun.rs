@@ -99,6 +99,7 @@ impl Context for PumpOverrun {
 plant_rules! {
     notice ALREADY_OPEN on "stop_time": "the overrun thermostat is open from the start: the pump does not run on at all";
     notice NEVER on "stop_time": "the pump never stops: the thermostat's place comes to rest above its opening temperature (see steady_temperature)";
+    notice NOT_FOUND on "stop_time": "not reached within a week of the plant (or within the steps allowed), though it would come: look at the values";
     notice NEVER_AFTER on "stop_time_after": "with the circuits in their second state the pump never stops";
     notice DISAGREES on "deviation": "the pump was seen to stop at a time that differs by more than twice the standard uncertainty of the difference: another circuit is open, the flow is another, or the thermostat opens elsewhere";
     notice STARTS_AGAIN on "restart_count": "residual heat starts the pump again after it has stopped: a wider differential, or a lower opening temperature, ends that";
@@ -216,10 +217,13 @@ impl Calculation for PumpOverrun {
         check_plant(&Plant::of(input), &self.layout, true)
     }
 
-    fn review(&self, _input: &OverrunState, output: &OverrunResult) -> Raised {
+    fn review(&self, input: &OverrunState, output: &OverrunResult) -> Raised {
+        // A level within a millikelvin of rest is not told from rest.
+        let comes = output.steady_temperature.si() < input.overrun_temperature.si() - 1e-3;
         Raised::NONE
             .when(ALREADY_OPEN, output.stop_time.si() == 0.0)
-            .when(NEVER, output.stop_time.si().is_nan())
+            .when(NEVER, output.stop_time.si().is_nan() && !comes)
+            .when(NOT_FOUND, output.stop_time.si().is_nan() && comes)
             .when(NEVER_AFTER, self.layout.changes_over() && output.stop_time_after.si().is_nan())
             .when(DISAGREES, output.deviation.si().abs() > 2.0)
             .when(STARTS_AGAIN, output.restart_count.si() > 0.0)

@@ -1,6 +1,6 @@
 //! The heat generator, its pump, its main circuit and the room, as every calculation here asks for them.
 
-use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Point, Pump, Room, Sensor};
+use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Point, Pump, Rise, Room, Sensor};
 use super::thermostat::Burner;
 use crate::Error;
 use crate::air::properties::STANDARD_ATMOSPHERE;
@@ -97,6 +97,9 @@ macro_rules! plant_record {
             /// Heat capacity of that emitter with its water.
             #[field("C_E", KILOJOULE_PER_KELVIN, 0.01..=1e5, absent = "no emitter")]
             pub emitter_heat_capacity: HeatCapacity,
+            /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while the pump stands.
+            #[field("h", METRE, 0.1..=50.0, usual = 0.5..=10.0, absent = "no gravity circulation")]
+            pub emitter_height: Length,
             /// Room temperature (air and surfaces).
             #[field("t_A", DEGREE_CELSIUS, -30.0..=60.0, default = 20.0, usual = 0.0..=35.0)]
             pub room_temperature: ThermodynamicTemperature,
@@ -164,6 +167,7 @@ macro_rules! plant_rules {
             refuse PIPE_UNKNOWN on "pipe_loss": "give pipe_heat_capacity and pipe_loss, or name a tube (in still air) in the setting `tube`";
             refuse INSULATION_UNKNOWN on "insulation_thickness": "an insulated tube needs the setting `insulation`, or insulation_conductivity";
             refuse FINISH_UNKNOWN on "pipe_loss": "a named tube needs the setting `finish`: how well its outer surface radiates";
+            refuse NO_GRAVITY_PATH on "emitter_height": "gravity circulation needs a flow and a return pipe and the pressure drop of the circuit at the flow given (pressure_drop, pump_flow)";
             $($rest)*
         }
 
@@ -181,6 +185,7 @@ macro_rules! plant_rules {
                 .when(NO_FLOW, pump_runs && plant.pump_flow.si() <= 0.0)
                 .when(NO_CIRCUIT, plant.has_no_circuit())
                 .when(EMITTER_WITHOUT_MASS, plant.has_weightless_emitter())
+                .when(NO_GRAVITY_PATH, plant.has_no_gravity_path(layout))
                 .when(NO_DUTY_POINT, plant.has_no_duty_point())
         }
     };
@@ -273,6 +278,9 @@ pub struct FurtherCircuit {
     /// Heat capacity of the emitter with its water.
     #[field("C_E", KILOJOULE_PER_KELVIN, 0.01..=1e5, absent = "no emitter")]
     pub emitter_heat_capacity: HeatCapacity,
+    /// Height of the emitter over the block, where water is to circulate by gravity while the pump stands.
+    #[field("h", METRE, 0.1..=50.0, absent = "no gravity circulation")]
+    pub emitter_height: Length,
     /// Temperature of its pipes and emitter at the start.
     #[field("t_{C0}", DEGREE_CELSIUS, -30.0..=150.0, absent = "as the main circuit")]
     pub circuit_temperature: ThermodynamicTemperature,
@@ -457,6 +465,7 @@ struct Pipes {
     emitter_exponent: f64,
     emitter_capacity: f64,
     start: f64,
+    height: f64,
 }
 
 impl Pipes {
@@ -597,6 +606,20 @@ impl Plant {
         [no_tube && (self.pipe_loss.si().is_nan() || self.pipe_heat_capacity.si().is_nan()), false, false]
     }
 
+    /// Whether water is to circulate by gravity where it cannot.
+    pub(crate) fn has_no_gravity_path(&self, layout: &Layout) -> bool {
+        let lacks = |height: Length, drop: Pressure, flow: Length, back: Length| {
+            let path = drop.si() > 0.0 && flow.si() > 0.0 && back.si() > 0.0 && self.pump_flow.si() > 0.0;
+            !height.si().is_nan() && !path
+        };
+        lacks(self.emitter_height, self.pressure_drop, self.flow_length, self.return_length)
+            || layout.circuits.iter().any(|named| {
+                let circuit = &named.circuit;
+                let drop = if self.pressure_drop.si().is_nan() { self.pressure_drop } else { circuit.pressure_drop };
+                lacks(circuit.emitter_height, drop, circuit.flow_length, circuit.return_length)
+            })
+    }
+
     /// Lays out the plant. `sensors`: what thermostats look at. `None` where the rules refuse it.
     pub(crate) fn lay_out(&self, layout: &Layout, state: State, sensors: Vec<Sensor>) -> Option<Laid> {
         let start = self.block_temperature.si();
@@ -616,6 +639,7 @@ impl Plant {
             emitter_exponent: self.emitter_exponent.si(),
             emitter_capacity: self.emitter_heat_capacity.si(),
             start: circuit_start,
+            height: self.emitter_height.si(),
         };
         let coefficient = |share: f64, drop: f64| {
             if by_resistance && !drop.is_nan() { super::network::flow_coefficient(flow, drop) } else { share }
@@ -626,7 +650,9 @@ impl Plant {
         let mut add = |pipes: &Pipes, open: bool, flow_coefficient: f64| {
             let laid = pipes.parts(layout);
             parts.push((laid.len(), pipes.emitter()));
-            circuits.push(Circuit { parts: laid, open, flow_coefficient });
+            // Water rises in the flow pipe and falls through emitter and return pipe.
+            let rise = (!pipes.height.is_nan()).then_some(Rise { height: pipes.height, up: 1, down: laid.len().saturating_sub(1) });
+            circuits.push(Circuit { parts: laid, open, flow_coefficient, rise });
         };
         add(&main, true, main_coefficient);
         for NamedCircuit { opening, circuit, .. } in &layout.circuits {
@@ -639,6 +665,7 @@ impl Plant {
                 emitter_exponent: circuit.emitter_exponent.si(),
                 emitter_capacity: circuit.emitter_heat_capacity.si(),
                 start: or(circuit.circuit_temperature.si(), circuit_start),
+                height: circuit.emitter_height.si(),
             };
             let open = match opening {
                 Opening::Open => true,

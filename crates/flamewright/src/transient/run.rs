@@ -465,7 +465,7 @@ mod tests {
                 start: n("T0_block_C") + KELVIN,
             },
             pump: Pump::Flow(n("mdot_kg_s")),
-            circuits: vec![Circuit { parts, open: true, flow_coefficient: 1.0 }],
+            circuits: vec![Circuit { parts, open: true, flow_coefficient: 1.0, rise: None }],
             room: Room::Fixed(n("T_air_C") + KELVIN),
             water_heat_capacity: n("cp_w"),
             sensors: vec![Sensor { point: Point::Block, time_constant: 0.0 }],
