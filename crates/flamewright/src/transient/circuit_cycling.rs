@@ -93,7 +93,7 @@ struct Cycle {
 const NONE: Cycle = Cycle { on: f64::NAN, off: f64::NAN, mean: f64::NAN, steady: f64::NAN, count: f64::NAN };
 
 /// Cycles followed at most.
-const MOST_CYCLES: usize = 3000;
+const MOST_CYCLES: usize = 1000;
 
 impl CircuitCycling {
     fn follow(&self, input: &CircuitCyclingState, mut switchings: Option<&mut Vec<(f64, bool, f64)>>) -> Cycle {

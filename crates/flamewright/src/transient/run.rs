@@ -19,7 +19,7 @@ pub(crate) struct Bounds {
 
 impl Bounds {
     /// A week, within a microkelvin a step: on the reference circuits that is within 1e-8 of the times.
-    pub(crate) const USUAL: Bounds = Bounds { horizon: 604_800.0, tolerance: 1e-6, most_steps: 400_000, most_switchings: 20_000 };
+    pub(crate) const USUAL: Bounds = Bounds { horizon: 604_800.0, tolerance: 1e-6, most_steps: 100_000, most_switchings: 20_000 };
 }
 
 /// A level somebody wants to know the time of; nothing switches there.
