@@ -208,7 +208,7 @@ typedef struct {
     fw_ratio relative_humidity;
     // Absolute pressure of the atmosphere; allowed 60000 to 110000 (600 mbar to 1100 mbar); default 101325
     // (1013.25 mbar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
     // Compression factor of the fuel gas at 15 °C, for the real volume of air per volume of gas; allowed
     // 0.8 to 1.1; default 1.
     fw_ratio fuel_compression_factor;
@@ -458,7 +458,7 @@ typedef struct {
     // Absolute pressure of the atmosphere at the place, not reduced to sea level; allowed 60000 to 110000
     // (600 mbar to 1100 mbar); usually 80000 to 104500 (800 mbar to 1045 mbar); default 101325 (1013.25
     // mbar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
     // Relative humidity of the combustion air; dry air is the convention of published loss figures;
     // allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
     fw_ratio relative_humidity;
@@ -1375,7 +1375,7 @@ typedef struct {
 
 // What goes into fw_pipe_temperature_drop.
 typedef struct {
-    // Temperature of the water where it enters; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 278.15
+    // Temperature of the water where it enters; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 278.15
     // to 368.15 (5 °C to 95 °C).
     fw_kelvin inlet_temperature;
     // Flow of the water where it enters; allowed 2.777778e-9 to 0.2777778 (0.01 L/h to 1000000 L/h);
@@ -1440,10 +1440,10 @@ typedef struct {
 
 // What goes into fw_pipe_cool_down.
 typedef struct {
-    // Temperature of water and pipe at the start; allowed 273.15 to 473.15 (0 °C to 200 °C); usually
+    // Temperature of water and pipe at the start; allowed 273.15 to 383.15 (0 °C to 110 °C); usually
     // 293.15 to 368.15 (20 °C to 95 °C).
     fw_kelvin start_temperature;
-    // Temperature the water is to come to; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 283.15 to
+    // Temperature the water is to come to; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 283.15 to
     // 363.15 (10 °C to 90 °C).
     fw_kelvin target_temperature;
     // Time after which the temperature is asked; allowed 0 to 6000000 (0 min to 100000 min); NaN means:
@@ -1576,7 +1576,7 @@ typedef struct {
     fw_pascal_gauge water_pressure;
     // Pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 70000 to 105000 (700
     // mbar to 1050 mbar); default 101325 (1013.25 mbar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
     // Temperature of the water, where the margin to boiling is wanted; allowed 273.15 to 623.15 (0 °C to
     // 350 °C); NaN means: not asked.
     fw_kelvin water_temperature;
@@ -1641,10 +1641,18 @@ typedef struct {
     fw_metre flow_length;
     // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     fw_metre return_length;
-    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    // the named tube and its water.
     fw_joule_per_metre_kelvin pipe_heat_capacity;
-    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    // means: of the named tube, by convection and radiation.
     fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    // usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
     // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     // 1000000; usually 0 to 40000; default 0.
     fw_watt emitter_output;
@@ -1654,6 +1662,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1664,7 +1675,7 @@ typedef struct {
     fw_watt_per_kelvin room_loss;
     // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     // °C).
-    fw_kelvin outside_temperature;
+    fw_kelvin outdoor_temperature;
     // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     // 383.15 (5 °C to 110 °C).
     fw_kelvin block_temperature;
@@ -1746,10 +1757,18 @@ typedef struct {
     fw_metre flow_length;
     // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     fw_metre return_length;
-    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    // the named tube and its water.
     fw_joule_per_metre_kelvin pipe_heat_capacity;
-    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    // means: of the named tube, by convection and radiation.
     fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    // usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
     // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     // 1000000; usually 0 to 40000; default 0.
     fw_watt emitter_output;
@@ -1759,6 +1778,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1769,7 +1791,7 @@ typedef struct {
     fw_watt_per_kelvin room_loss;
     // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     // °C).
-    fw_kelvin outside_temperature;
+    fw_kelvin outdoor_temperature;
     // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     // 383.15 (5 °C to 110 °C).
     fw_kelvin block_temperature;
@@ -1789,6 +1811,15 @@ typedef struct {
     // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     // 0.
     fw_second sensor_time_constant;
+    // Time after which the pump was seen to stop; allowed 0 to 600000 (0 min to 10000 min); NaN means: not
+    // observed.
+    fw_second observed_stop_time;
+    // Standard uncertainty of that observation; allowed 0 to 3600; default 10.
+    fw_second observation_uncertainty;
+    // Relative standard uncertainty of the time computed, by what is uncertain in losses and heat
+    // capacities; propagate it, or take 15 % (common practice, no source); allowed 0 to 1 (0 % to 100 %);
+    // default 0.15 (15 %).
+    fw_ratio model_uncertainty;
 } fw_pump_overrun_input;
 
 // What comes out of fw_pump_overrun.
@@ -1818,6 +1849,9 @@ typedef struct {
     // Time until the pump stops for the first time with the circuits in their second state; NaN means: no
     // circuit changes over, or never.
     fw_second stop_time_after;
+    // Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they
+    // agree; NaN means: not observed, or never.
+    fw_ratio deviation;
 } fw_pump_overrun_output;
 
 // What goes into fw_overshoot.
@@ -1856,10 +1890,18 @@ typedef struct {
     fw_metre flow_length;
     // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     fw_metre return_length;
-    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    // the named tube and its water.
     fw_joule_per_metre_kelvin pipe_heat_capacity;
-    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    // means: of the named tube, by convection and radiation.
     fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    // usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
     // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     // 1000000; usually 0 to 40000; default 0.
     fw_watt emitter_output;
@@ -1869,6 +1911,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1879,7 +1924,7 @@ typedef struct {
     fw_watt_per_kelvin room_loss;
     // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     // °C).
-    fw_kelvin outside_temperature;
+    fw_kelvin outdoor_temperature;
     // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     // 383.15 (5 °C to 110 °C).
     fw_kelvin block_temperature;
@@ -1968,10 +2013,18 @@ typedef struct {
     fw_metre flow_length;
     // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     fw_metre return_length;
-    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    // the named tube and its water.
     fw_joule_per_metre_kelvin pipe_heat_capacity;
-    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    // means: of the named tube, by convection and radiation.
     fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    // usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
     // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     // 1000000; usually 0 to 40000; default 0.
     fw_watt emitter_output;
@@ -1981,6 +2034,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1991,7 +2047,7 @@ typedef struct {
     fw_watt_per_kelvin room_loss;
     // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     // °C).
-    fw_kelvin outside_temperature;
+    fw_kelvin outdoor_temperature;
     // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     // 383.15 (5 °C to 110 °C).
     fw_kelvin block_temperature;
@@ -2080,10 +2136,18 @@ typedef struct {
     fw_metre flow_length;
     // Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     fw_metre return_length;
-    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    // Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    // the named tube and its water.
     fw_joule_per_metre_kelvin pipe_heat_capacity;
-    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    // Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    // means: of the named tube, by convection and radiation.
     fw_watt_per_metre_kelvin_of_length pipe_loss;
+    // Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    // usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    fw_metre insulation_thickness;
+    // Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    // named insulation at its mean temperature, or bare.
+    fw_watt_per_metre_kelvin insulation_conductivity;
     // Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     // 1000000; usually 0 to 40000; default 0.
     fw_watt emitter_output;
@@ -2093,6 +2157,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -2103,7 +2170,7 @@ typedef struct {
     fw_watt_per_kelvin room_loss;
     // Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     // °C).
-    fw_kelvin outside_temperature;
+    fw_kelvin outdoor_temperature;
     // Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     // 383.15 (5 °C to 110 °C).
     fw_kelvin block_temperature;
@@ -2290,7 +2357,7 @@ typedef struct {
     fw_metre gauge_bore;
     // Gross calorific value of the gas at the reference conditions below; allowed 1000000 to 2e8 (1 MJ/m³
     // to 200 MJ/m³); NaN means: not stated.
-    fw_joule_per_cubic_metre_gross calorific_value_gross;
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
     // Reference temperature to which the leak is stated; allowed 273.15 to 298.15 (0 °C to 25 °C); default
     // 288.15 (15 °C).
     fw_kelvin reference_temperature;
@@ -2447,15 +2514,17 @@ typedef struct {
     // Gauge pressure in operation; allowed 1 to 1000000 (0.01 mbar to 10000 mbar); usually 500 to 100000
     // (5 mbar to 1000 mbar).
     fw_pascal_gauge operating_pressure;
-    // Density over that of air of the gas tested with; 1 for air; allowed 0.05 to 5; default 1.
+    // Density over that of air of the gas tested with; left out, that of the test gas named; allowed 0.05
+    // to 5; NaN means: that of the test gas.
     fw_ratio test_relative_density;
-    // Density over that of air of the gas in operation; allowed 0.05 to 5; default 1.
+    // Density over that of air of the gas in operation; left out, that of the gas named; allowed 0.05 to
+    // 5; NaN means: that of the operating gas.
     fw_ratio operating_relative_density;
-    // Viscosity of the gas tested with; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
-    // air.
+    // Viscosity of the gas tested with; left out, that of the test gas named; allowed 1e-6 to 0.0001; NaN
+    // means: that of the test gas.
     fw_pascal_second test_viscosity;
-    // Viscosity of the gas in operation; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
-    // air.
+    // Viscosity of the gas in operation; left out, that of the gas named; allowed 1e-6 to 0.0001; NaN
+    // means: that of the operating gas.
     fw_pascal_second operating_viscosity;
     // Temperature of gas and air; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 288.15 (15 °C).
     fw_kelvin temperature;
@@ -2471,11 +2540,33 @@ typedef struct {
     fw_ratio gas_ratio_laminar;
     // Orifice leak of the operating gas over that of the test gas at one pressure.
     fw_ratio gas_ratio_orifice;
+    // Viscosity of the operating gas at the temperature.
+    fw_pascal_second operating_viscosity;
     // Viscosity of air at the temperature.
     fw_pascal_second air_viscosity;
     // Density of air at the temperature and one standard atmosphere.
     fw_kilogram_per_cubic_metre air_density;
 } fw_leak_scaling_output;
+
+// What goes into fw_leak_class.
+typedef struct {
+    // Leak at the conditions that the classes are stated for; allowed 0 to 0.2777778 (0 L/h to 1000000
+    // L/h); usually 0 to 2.777778e-5 (0 L/h to 100 L/h).
+    fw_cubic_metre_per_second_at_reference_conditions leak_rate;
+    // Least leak that the test could show; allowed 0 to 0.2777778 (0 L/h to 1000000 L/h); NaN means: not
+    // stated.
+    fw_cubic_metre_per_second_at_reference_conditions smallest_detectable_leak;
+} fw_leak_class_input;
+
+// What comes out of fw_leak_class.
+typedef struct {
+    // Number of the class in the caller's list, from 1.
+    fw_ratio class_number;
+    // Leak at which the class begins; it belongs to the class.
+    fw_cubic_metre_per_second_at_reference_conditions class_from;
+    // Leak at which the next class begins; NaN means: the last class has no end.
+    fw_cubic_metre_per_second_at_reference_conditions class_below;
+} fw_leak_class_output;
 
 // What goes into fw_purge.
 typedef struct {
@@ -2751,6 +2842,8 @@ typedef struct {
     // Room temperature at the rated condition; allowed 273.15 to 303.15 (0 °C to 30 °C); default 293.15
     // (20 °C).
     fw_kelvin rated_room_temperature;
+    // Output wanted now, where an emitter is to be chosen; allowed 1 to 1000000; NaN means: not asked.
+    fw_watt wanted_output;
 } fw_emitter_output_input;
 
 // What comes out of fw_emitter_output.
@@ -2763,6 +2856,9 @@ typedef struct {
     fw_ratio output_factor;
     // Output now.
     fw_watt heat_output;
+    // Output at the rated condition that an emitter needs to give the wanted one now; NaN means: no wanted
+    // output given.
+    fw_watt needed_rated_output;
 } fw_emitter_output_output;
 
 // What goes into fw_emitter_at_flow.
@@ -2984,7 +3080,7 @@ typedef struct {
     fw_cubic_metre least_reserve;
     // Pressure of the air; the standard counts it as 1 bar; allowed 60000 to 110000 (0.6 bar to 1.1 bar);
     // default 100000 (1 bar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
     // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     fw_ratio glycol_mass_fraction;
     // Expansion of the liquid, where it is taken from a table; allowed 0 to 0.2 (0 % to 20 %); NaN means:
@@ -3043,7 +3139,7 @@ typedef struct {
     // 600000 (2 bar to 6 bar); default 300000 (3 bar).
     fw_pascal_gauge safety_valve_pressure;
     // Pressure of the air; allowed 60000 to 110000 (0.6 bar to 1.1 bar); default 100000 (1 bar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
     // Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     fw_ratio glycol_mass_fraction;
 } fw_vessel_check_input;
@@ -3242,7 +3338,8 @@ typedef struct {
     // Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
     // (1 mbar to 60 mbar).
     fw_pascal_gauge burner_pressure;
-    // Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    // Density of the gas over that of air; left out, that of the fuel; allowed 0.05 to 5; usually 0.3 to
+    // 2.2; NaN means: that of the fuel.
     fw_ratio relative_density;
     // Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
     fw_ratio discharge_coefficient;
@@ -3251,9 +3348,9 @@ typedef struct {
     fw_kilogram_per_cubic_metre air_density;
     // Number of like injectors; allowed 1 to 1000; default 1.
     fw_ratio injector_count;
-    // Gross calorific value at the conditions to which the flow is stated; allowed 1000000 to 2e8 (1 MJ/m³
-    // to 200 MJ/m³); NaN means: not stated.
-    fw_joule_per_cubic_metre_gross calorific_value_gross;
+    // Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel;
+    // allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN means: that of the fuel.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
 } fw_injector_flow_input;
 
 // What comes out of fw_injector_flow.
@@ -3266,7 +3363,7 @@ typedef struct {
     fw_cubic_metre_per_second gas_flow;
     // Flow by the practical form 0.0467 C_d A √(p/d), which implies air of 1.1885 kg/m³.
     fw_cubic_metre_per_second gas_flow_practical;
-    // Heat input on the gross basis; NaN means: no calorific value stated.
+    // Heat input on the gross basis.
     fw_watt_gross heat_input_gross;
 } fw_injector_flow_output;
 
@@ -3275,16 +3372,17 @@ typedef struct {
     // Heat input wanted, gross; leave it out to state a flow; allowed 10 to 1e7 (0.01 kW to 10000 kW);
     // usually 100 to 200000 (0.1 kW to 200 kW); NaN means: a flow is stated.
     fw_watt_gross heat_input_gross;
-    // Gross calorific value, needed with a heat input; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN
-    // means: a flow is stated.
-    fw_joule_per_cubic_metre_gross calorific_value_gross;
+    // Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel;
+    // allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN means: that of the fuel.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
     // Flow wanted, at the conditions of the air density stated; leave it out to state a heat input;
     // allowed 2.777778e-9 to 2.777778 (0.00001 m³/h to 10000 m³/h); NaN means: a heat input is stated.
     fw_cubic_metre_per_second gas_flow;
     // Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
     // (1 mbar to 60 mbar).
     fw_pascal_gauge burner_pressure;
-    // Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    // Density of the gas over that of air; left out, that of the fuel; allowed 0.05 to 5; usually 0.3 to
+    // 2.2; NaN means: that of the fuel.
     fw_ratio relative_density;
     // Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
     fw_ratio discharge_coefficient;
@@ -3319,15 +3417,17 @@ typedef struct {
     // Heat input wanted in the new state; left out, the same; allowed 1 to 1e8 (0.001 kW to 100000 kW);
     // usually 500 to 200000 (0.5 kW to 200 kW); NaN means: unchanged.
     fw_watt wanted_heat_input;
-    // Gross calorific value of the gas known; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); default 3.9e7
-    // (39 MJ/m³).
-    fw_joule_per_cubic_metre_gross calorific_value_gross;
-    // Gross calorific value of the new gas; left out, the same; allowed 1000000 to 2e8 (1 MJ/m³ to 200
-    // MJ/m³); NaN means: unchanged.
-    fw_joule_per_cubic_metre_gross new_calorific_value_gross;
-    // Relative density of the gas known; allowed 0.05 to 5; default 0.6.
+    // Gross calorific value of the gas known; left out, that of the fuel; allowed 1000000 to 2e8 (1 MJ/m³
+    // to 200 MJ/m³); NaN means: that of the fuel.
+    fw_joule_per_cubic_metre_gross gross_calorific_value;
+    // Gross calorific value of the new gas; left out, that of the new fuel; allowed 1000000 to 2e8 (1
+    // MJ/m³ to 200 MJ/m³); NaN means: that of the new fuel, or unchanged.
+    fw_joule_per_cubic_metre_gross new_gross_calorific_value;
+    // Relative density of the gas known; left out, that of the fuel; allowed 0.05 to 5; NaN means: that of
+    // the fuel.
     fw_ratio relative_density;
-    // Relative density of the new gas; left out, the same; allowed 0.05 to 5; NaN means: unchanged.
+    // Relative density of the new gas; left out, that of the new fuel; allowed 0.05 to 5; NaN means: that
+    // of the new fuel, or unchanged.
     fw_ratio new_relative_density;
     // Gas temperature at which the heat input is known; allowed 233.15 to 353.15 (-40 °C to 80 °C);
     // default 288.15 (15 °C).
@@ -3354,9 +3454,9 @@ typedef struct {
     // Injector diameter over the present one that gives the wanted heat input at the new pressure.
     fw_ratio injector_diameter_ratio;
     // Gross Wobbe index of the gas known.
-    fw_joule_per_cubic_metre_gross wobbe_index_gross;
+    fw_joule_per_cubic_metre_gross gross_wobbe_index;
     // Gross Wobbe index of the new gas.
-    fw_joule_per_cubic_metre_gross new_wobbe_index_gross;
+    fw_joule_per_cubic_metre_gross new_gross_wobbe_index;
     // New over known Wobbe index.
     fw_ratio wobbe_ratio;
     // New over known modified Wobbe index, which holds the temperature of the gas as well.
@@ -3390,6 +3490,214 @@ typedef struct {
     fw_ratio heat_input_ratio;
 } fw_altitude_output;
 
+// What goes into fw_gas_pipe_drop.
+typedef struct {
+    // Flow at reference conditions; leave it out to state a heat input; allowed 0 to 27.77778 (0 m³/h to
+    // 100000 m³/h); usually 1.388889e-5 to 0.02777778 (0.05 m³/h to 100 m³/h); NaN means: a heat input is
+    // stated.
+    fw_cubic_metre_per_second_at_reference_conditions gas_flow;
+    // Heat input of all that hangs on the pipe, gross; leave it out to state a flow; allowed 0 to 1e9 (0
+    // kW to 1000000 kW); usually 500 to 1000000 (0.5 kW to 1000 kW); NaN means: a flow is stated.
+    fw_watt_gross heat_input_gross;
+    // Length of the pipe; allowed 0 to 10000; usually 0.1 to 100.
+    fw_metre length;
+    // Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
+    fw_metre fittings_length;
+    // Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
+    // default 0.
+    fw_ratio loss_coefficients;
+    // Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
+    // -30 to 30; default 0.
+    fw_metre rise;
+    // Bore; left out, that of the tube; allowed 0.001 to 2 (1 mm to 2000 mm); usually 0.006 to 0.16 (6 mm
+    // to 160 mm); NaN means: that of the tube.
+    fw_metre bore;
+    // Roughness of the wall; left out, that of the tube or of drawn tubing; allowed 0 to 0.005 (0 mm to 5
+    // mm); usually 0 to 0.0003 (0 mm to 0.3 mm); NaN means: that of the tube, or 0.0015 mm.
+    fw_metre roughness;
+    // Gauge pressure at the beginning of the pipe; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually
+    // 500 to 20000 (5 mbar to 200 mbar).
+    fw_pascal_gauge inlet_pressure;
+    // Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    // 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    // mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Density of the gas at reference conditions; left out, that of the fuel; allowed 0.05 to 6; NaN
+    // means: that of the fuel.
+    fw_kilogram_per_cubic_metre gas_density;
+    // Dynamic viscosity of the gas; left out, that of the fuel; allowed 1e-6 to 0.0001; NaN means: that of
+    // the fuel.
+    fw_pascal_second gas_viscosity;
+} fw_gas_pipe_drop_input;
+
+// What comes out of fw_gas_pipe_drop.
+typedef struct {
+    // Flow at reference conditions.
+    fw_cubic_metre_per_second_at_reference_conditions gas_flow;
+    // Flow as it enters the pipe.
+    fw_cubic_metre_per_second_at_the_meter flow_in_pipe;
+    // Density as it enters the pipe.
+    fw_kilogram_per_cubic_metre density_in_pipe;
+    // Dynamic viscosity.
+    fw_pascal_second viscosity;
+    // Mean velocity at the inlet.
+    fw_metre_per_second velocity;
+    // Reynolds number.
+    fw_ratio reynolds_number;
+    // Least Darcy friction factor; NaN means: no flow.
+    fw_ratio friction_factor_low;
+    // Greatest Darcy friction factor; NaN means: no flow.
+    fw_ratio friction_factor_high;
+    // Least friction drop with the density of the inlet.
+    fw_pascal drop_at_inlet_density_low;
+    // Greatest friction drop with the density of the inlet.
+    fw_pascal drop_at_inlet_density_high;
+    // Least friction drop, the gas expanding.
+    fw_pascal pressure_drop_low;
+    // Greatest friction drop, the gas expanding: the one to reckon with.
+    fw_pascal pressure_drop_high;
+    // Gain of gauge pressure by height; negative where a light gas goes down or a heavy one up.
+    fw_pascal height_gain;
+    // Least gauge pressure at the end of the pipe: the one to reckon with.
+    fw_pascal_gauge outlet_pressure_low;
+    // Greatest gauge pressure at the end of the pipe.
+    fw_pascal_gauge outlet_pressure_high;
+} fw_gas_pipe_drop_output;
+
+// What goes into fw_gas_pipe_discharge.
+typedef struct {
+    // Drop allowed between the gauges at both ends; set by the local rule; allowed 0.01 to 500000 (0.0001
+    // mbar to 5000 mbar); usually 10 to 2000 (0.1 mbar to 20 mbar).
+    fw_pascal allowed_drop;
+    // Length of the pipe; allowed 0.01 to 10000; usually 0.1 to 100.
+    fw_metre length;
+    // Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
+    fw_metre fittings_length;
+    // Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
+    // default 0.
+    fw_ratio loss_coefficients;
+    // Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
+    // -30 to 30; default 0.
+    fw_metre rise;
+    // Bore; left out, that of the tube; allowed 0.001 to 2 (1 mm to 2000 mm); usually 0.006 to 0.16 (6 mm
+    // to 160 mm); NaN means: that of the tube.
+    fw_metre bore;
+    // Roughness of the wall; left out, that of the tube or of drawn tubing; allowed 0 to 0.005 (0 mm to 5
+    // mm); usually 0 to 0.0003 (0 mm to 0.3 mm); NaN means: that of the tube, or 0.0015 mm.
+    fw_metre roughness;
+    // Gauge pressure at the beginning of the pipe; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually
+    // 500 to 20000 (5 mbar to 200 mbar).
+    fw_pascal_gauge inlet_pressure;
+    // Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    // 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    // mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+    // Density of the gas at reference conditions; left out, that of the fuel; allowed 0.05 to 6; NaN
+    // means: that of the fuel.
+    fw_kilogram_per_cubic_metre gas_density;
+    // Dynamic viscosity of the gas; left out, that of the fuel; allowed 1e-6 to 0.0001; NaN means: that of
+    // the fuel.
+    fw_pascal_second gas_viscosity;
+} fw_gas_pipe_discharge_input;
+
+// What comes out of fw_gas_pipe_discharge.
+typedef struct {
+    // Flow at reference conditions that is certain: the one to reckon with.
+    fw_cubic_metre_per_second_at_reference_conditions gas_flow_low;
+    // Greatest flow at reference conditions, if the flow stayed laminar.
+    fw_cubic_metre_per_second_at_reference_conditions gas_flow_high;
+    // Heat input that the certain flow feeds, gross, with the calorific value of the fuel.
+    fw_watt_gross heat_input_gross;
+    // Velocity at the inlet with the certain flow.
+    fw_metre_per_second velocity;
+    // Reynolds number of the certain flow.
+    fw_ratio reynolds_number_low;
+    // Reynolds number of the greatest flow.
+    fw_ratio reynolds_number_high;
+    // Friction drop that is used, the height gain added to what is allowed.
+    fw_pascal friction_drop;
+    // Flow by Pole's old formula, for comparison only: it promises too much in small pipes.
+    fw_cubic_metre_per_second_at_reference_conditions flow_by_pole;
+} fw_gas_pipe_discharge_output;
+
+// What goes into fw_gas_installation.
+typedef struct {
+    // Gauge pressure at the meter outlet; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually 500 to
+    // 20000 (5 mbar to 200 mbar).
+    fw_pascal_gauge inlet_pressure;
+    // Share of every load that is drawn; allowed 0 to 2 (0 % to 200 %); usually 0 to 1 (0 % to 100 %);
+    // default 1 (100 %).
+    fw_ratio load_factor;
+    // Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    // 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    // mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+} fw_gas_installation_input;
+
+// What comes out of fw_gas_installation.
+typedef struct {
+    // Flow at reference conditions through the meter.
+    fw_cubic_metre_per_second_at_reference_conditions gas_flow;
+    // Heat input drawn, gross.
+    fw_watt_gross heat_input_gross;
+    // Greatest drop from the meter to an appliance: the one to reckon with.
+    fw_pascal greatest_drop;
+    // Least gauge pressure at an appliance: the one to reckon with.
+    fw_pascal_gauge lowest_appliance_pressure_low;
+    // The same if all flow in transition stayed laminar.
+    fw_pascal_gauge lowest_appliance_pressure_high;
+    // Greatest velocity.
+    fw_metre_per_second greatest_velocity;
+    // Sections in which the flow is neither laminar nor turbulent.
+    fw_ratio sections_in_transition;
+    // Gas held by the pipes, fittings counted by their equivalent length.
+    fw_cubic_metre pipe_volume;
+} fw_gas_installation_output;
+
+// What goes into fw_gas_pipe_sizing.
+typedef struct {
+    // Drop allowed from the meter to any appliance; set by the local rule; allowed 0.1 to 500000 (0.001
+    // mbar to 5000 mbar); usually 10 to 2000 (0.1 mbar to 20 mbar).
+    fw_pascal allowed_drop;
+    // Velocity that no section may exceed; set by the local rule; allowed 0.1 to 100; usually 1 to 30; NaN
+    // means: no limit.
+    fw_metre_per_second velocity_limit;
+    // Gauge pressure at the meter outlet; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually 500 to
+    // 20000 (5 mbar to 200 mbar).
+    fw_pascal_gauge inlet_pressure;
+    // Share of every load that is reckoned with; allowed 0 to 2 (0 % to 200 %); usually 0.01 to 1 (1 % to
+    // 100 %); default 1 (100 %).
+    fw_ratio load_factor;
+    // Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    // 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    fw_kelvin gas_temperature;
+    // Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    // mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+} fw_gas_pipe_sizing_input;
+
+// What comes out of fw_gas_pipe_sizing.
+typedef struct {
+    // Gas held by the pipes, the least that will do.
+    fw_cubic_metre pipe_volume;
+    // Greatest drop from the meter to an appliance.
+    fw_pascal greatest_drop;
+    // Drop left over.
+    fw_pascal spare_drop;
+    // Least gauge pressure at an appliance.
+    fw_pascal_gauge lowest_appliance_pressure;
+    // Greatest velocity.
+    fw_metre_per_second greatest_velocity;
+    // Widest bore chosen.
+    fw_metre widest_bore;
+} fw_gas_pipe_sizing_output;
+
 // What goes into fw_absolute_pressure.
 typedef struct {
     // Pressure above the atmosphere; negative below it; allowed -110000 to 1e7 (-1100 mbar to 100000
@@ -3397,7 +3705,7 @@ typedef struct {
     fw_pascal_gauge gauge_pressure;
     // Pressure of the atmosphere at the place, not reduced to sea level; allowed 50000 to 110000 (500 mbar
     // to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
 } fw_absolute_pressure_input;
 
 // What comes out of fw_absolute_pressure.
@@ -3476,44 +3784,6 @@ typedef struct {
     fw_second closing_time;
 } fw_flame_supervision_voltage_output;
 
-// What goes into fw_gas_mass_concentration.
-typedef struct {
-    // Share by volume, dry or wet as it was measured; the concentration stands on the same basis; allowed
-    // 0 to 1 (0 ppm to 1000000 ppm); usually 0 to 0.005 (0 ppm to 5000 ppm).
-    fw_ratio volume_fraction;
-    // Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
-    // 273.15 to 298.15 (0 °C to 25 °C).
-    fw_kelvin temperature;
-    // Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
-    // 80000 to 105000 (800 mbar to 1050 mbar).
-    fw_pascal_absolute pressure;
-} fw_gas_mass_concentration_input;
-
-// What comes out of fw_gas_mass_concentration.
-typedef struct {
-    // Mass of the gas per volume of the mixture.
-    fw_kilogram_per_cubic_metre mass_concentration;
-} fw_gas_mass_concentration_output;
-
-// What goes into fw_gas_volume_fraction.
-typedef struct {
-    // Mass of the gas per volume of the mixture; the share stands on the same basis, dry or wet; allowed 0
-    // to 5 (0 mg/m³ to 5000000 mg/m³); usually 0 to 0.01 (0 mg/m³ to 10000 mg/m³).
-    fw_kilogram_per_cubic_metre mass_concentration;
-    // Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
-    // 273.15 to 298.15 (0 °C to 25 °C).
-    fw_kelvin temperature;
-    // Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
-    // 80000 to 105000 (800 mbar to 1050 mbar).
-    fw_pascal_absolute pressure;
-} fw_gas_volume_fraction_input;
-
-// What comes out of fw_gas_volume_fraction.
-typedef struct {
-    // Share by volume.
-    fw_ratio volume_fraction;
-} fw_gas_volume_fraction_output;
-
 // Angle, SI.
 typedef double fw_radian;
 
@@ -3525,7 +3795,7 @@ typedef struct {
     // Movement of the liquid along the tube, positive for a pressure and negative for a draught; allowed
     // -2 to 2 (-2000 mm to 2000 mm).
     fw_metre length;
-    // Angle of the tube to the horizontal; allowed 0.01745329 to 1.570796 (1 ° to 90 °); usually
+    // Angle of the tube to the horizontal; allowed 0.003490659 to 1.570796 (0.2 ° to 90 °); usually
     // 0.03490659 to 0.7853982 (2 ° to 45 °).
     fw_radian angle;
     // Relative density of the liquid to conventional water, as printed on the gauge; allowed 0.5 to 14;
@@ -3560,7 +3830,7 @@ typedef struct {
     // Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
     // 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
     // 101325 (1013.25 mbar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
 } fw_liquid_column_input;
 
 // What comes out of fw_liquid_column.
@@ -3913,7 +4183,7 @@ typedef struct {
     // Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
     // 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
     // 101325 (1013.25 mbar).
-    fw_pascal_absolute barometer;
+    fw_pascal_absolute barometric_pressure;
 } fw_u_gauge_input;
 
 // What comes out of fw_u_gauge.
@@ -3933,8 +4203,41 @@ typedef struct {
     fw_ratio convention_error;
 } fw_u_gauge_output;
 
+// What goes into fw_vent_free_area.
+typedef struct {
+    // Width over all of the opening in the wall or of the grille's core; allowed 0.001 to 10 (1 mm to
+    // 10000 mm); usually 0.05 to 1 (50 mm to 1000 mm).
+    fw_metre width;
+    // Height over all; allowed 0.001 to 10 (1 mm to 10000 mm); usually 0.05 to 1 (50 mm to 1000 mm).
+    fw_metre height;
+    // Number of like openings within; allowed 1 to 100000; NaN means: a free share is stated.
+    fw_ratio opening_count;
+    // Width of one opening, clear; allowed 0.0001 to 10 (0.1 mm to 10000 mm); NaN means: a free share is
+    // stated.
+    fw_metre opening_width;
+    // Height of one opening, clear; allowed 0.0001 to 10 (0.1 mm to 10000 mm); NaN means: a free share is
+    // stated.
+    fw_metre opening_height;
+    // Free over overall area as its maker states it; leave it out where the openings are measured; allowed
+    // 0.01 to 1 (1 % to 100 %); usually 0.2 to 0.9 (20 % to 90 %); NaN means: the openings are measured.
+    fw_ratio free_share;
+} fw_vent_free_area_input;
+
+// Area (overall), SI.
+typedef double fw_square_metre_overall;
+
 // Area (free), SI.
 typedef double fw_square_metre_free;
+
+// What comes out of fw_vent_free_area.
+typedef struct {
+    // Overall area, which says nothing of the air that passes.
+    fw_square_metre_overall overall_area;
+    // Free area: the sum of the openings.
+    fw_square_metre_free free_area;
+    // Free over overall area.
+    fw_ratio free_share;
+} fw_vent_free_area_output;
 
 // What goes into fw_opening_flow.
 typedef struct {
@@ -4260,6 +4563,43 @@ typedef struct {
     // point.
     fw_metre wet_from;
 } fw_chimney_draught_output;
+
+// What goes into fw_flue_gas_flow.
+typedef struct {
+    // Heat input on the net basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW
+    // to 200 kW).
+    fw_watt_net heat_input_net;
+    // Air in the flue over the air needed, with what a draught diverter draws in; allowed 1 to 50; usually
+    // 1.1 to 6.
+    fw_ratio excess_air_ratio;
+    // Temperature of the flue gas, for its heat capacity and volume; allowed 273.15 to 1273.15 (0 °C to
+    // 1000 °C); usually 313.15 to 523.15 (40 °C to 250 °C); default 373.15 (100 °C).
+    fw_kelvin flue_temperature;
+    // Temperature of the air that is drawn in; allowed 253.15 to 333.15 (-20 °C to 60 °C); usually 263.15
+    // to 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    fw_kelvin air_temperature;
+    // Relative humidity of that air; allowed 0 to 1 (0 % to 100 %); default 0.6 (60 %).
+    fw_ratio air_relative_humidity;
+    // Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    // mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    fw_pascal_absolute barometric_pressure;
+} fw_flue_gas_flow_input;
+
+// What comes out of fw_flue_gas_flow.
+typedef struct {
+    // Mass flow.
+    fw_kilogram_per_second mass_flow;
+    // Volume flow at the flue temperature and the barometer.
+    fw_cubic_metre_per_second volume_flow;
+    // Specific gas constant.
+    fw_joule_per_kilogram_kelvin flue_gas_constant;
+    // Specific heat capacity at constant pressure.
+    fw_joule_per_kilogram_kelvin specific_heat_capacity;
+    // Share of water vapour.
+    fw_ratio_wet water_vapour;
+    // Dew point of that vapour; NaN means: below freezing.
+    fw_kelvin dew_point;
+} fw_flue_gas_flow_output;
 
 #ifdef __cplusplus
 extern "C" {
@@ -5339,7 +5679,7 @@ fw_status fw_friction_factor_unset(fw_friction_factor_input *input);
 // Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
 // of air, fitted to 2e-6).
 //
-// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+// Source: IAPWS SR6-08(2011), R12-08, R15-11 (properties of water, 0 to 110 °C).
 //
 // `notices` may be NULL.
 fw_status fw_pipe_heat_loss(const fw_context *context,
@@ -5394,7 +5734,7 @@ fw_status fw_pipe_heat_loss_unset(fw_pipe_heat_loss_input *input);
 // Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
 // of air, fitted to 2e-6).
 //
-// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+// Source: IAPWS SR6-08(2011), R12-08, R15-11 (properties of water, 0 to 110 °C).
 //
 // `notices` may be NULL.
 fw_status fw_pipe_temperature_drop(const fw_context *context,
@@ -5450,7 +5790,7 @@ fw_status fw_pipe_temperature_drop_unset(fw_pipe_temperature_drop_input *input);
 // Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
 // of air, fitted to 2e-6).
 //
-// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+// Source: IAPWS SR6-08(2011), R12-08, R15-11 (properties of water, 0 to 110 °C).
 //
 // `notices` may be NULL.
 fw_status fw_pipe_cool_down(const fw_context *context,
@@ -5593,12 +5933,22 @@ fw_status fw_boiling_point_unset(fw_boiling_point_input *input);
 // is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 // stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 // parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-// closed, default ); `pump` (Whether the pump runs while the block cools, one of running, stopped,
-// default running); `watched` (The point whose temperature counts: the water of the block, its metal,
-// the end of the flow pipe, the emitter, or the end of the return pipe, one of block, metal, flow_end,
-// emitter, return_end, default block); `thresholds` (Temperatures to list the times of, each with a
-// name: for draining, for touching (a threshold is the caller's policy; that a hand can rest on metal
-// below about 50 °C is common practice without a source), default ); NULL takes every default.
+// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+// and conductivity, default ); `pump` (Whether the pump runs while the block cools, one of running,
+// stopped, default running); `watched` (The point whose temperature counts: the water of the block,
+// its metal, the end of the flow pipe, the emitter, the end of the return pipe, or a room that warms
+// up, one of block, metal, flow_end, emitter, return_end, room, default block); `thresholds`
+// (Temperatures to list the times of, each with a name: for draining, for touching (a threshold is the
+// caller's policy; that a hand can rest on metal below about 50 °C is common practice without a
+// source), default ); NULL takes every default.
 //
 // Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 //
@@ -5646,7 +5996,16 @@ fw_status fw_cool_down_unset(fw_cool_down_input *input);
 // is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 // stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 // parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-// closed, default ); NULL takes every default.
+// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+// and conductivity, default ); NULL takes every default.
 //
 // Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 //
@@ -5693,7 +6052,16 @@ fw_status fw_pump_overrun_unset(fw_pump_overrun_input *input);
 // is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 // stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 // parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-// closed, default ); NULL takes every default.
+// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+// and conductivity, default ); NULL takes every default.
 //
 // Source: energy balance of metal and water coupled by a film; first law (residual heat).
 //
@@ -5731,11 +6099,20 @@ fw_status fw_overshoot_unset(fw_overshoot_input *input);
 // is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 // stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 // parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
-// down to a least output, one of fixed, two_stage, modulating, default fixed); `watched` (The point
-// whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter,
-// or the end of the return pipe, one of block, metal, flow_end, emitter, return_end, default block);
-// NULL takes every default.
+// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
+// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `watched`
+// (The point whose temperature counts: the water of the block, its metal, the end of the flow pipe,
+// the emitter, the end of the return pipe, or a room that warms up, one of block, metal, flow_end,
+// emitter, return_end, room, default block); NULL takes every default.
 //
 // Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 //
@@ -5773,9 +6150,18 @@ fw_status fw_warm_up_unset(fw_warm_up_input *input);
 // is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 // stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 // parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
-// down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes every
-// default.
+// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
+// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes
+// every default.
 //
 // Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 //
@@ -6053,6 +6439,10 @@ fw_status fw_let_by_unset(fw_let_by_input *input);
 // Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 // out well is no certificate.
 //
+// The context holds the settings `test_gas` (The gas tested with: "air", or a fuel as fuel_properties
+// takes it, default air); `operating_gas` (The gas in operation: a fuel as fuel_properties takes it,
+// or "air", default G20); NULL takes every default.
+//
 // Source: Hagen-Poiseuille; textbook (laminar seep: with pressure over viscosity).
 //
 // Source: Orifice equation; textbook (hole: with the root of pressure over density).
@@ -6060,13 +6450,15 @@ fw_status fw_let_by_unset(fw_let_by_input *input);
 // Source: Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21 (viscosity of air).
 //
 // `notices` may be NULL.
-fw_status fw_leak_scaling(const fw_leak_scaling_input *input,
+fw_status fw_leak_scaling(const fw_context *context,
+                          const fw_leak_scaling_input *input,
                           fw_leak_scaling_output *output,
                           fw_notices *notices);
 
 // fw_leak_scaling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 // `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-fw_status fw_leak_scaling_batch(size_t rows,
+fw_status fw_leak_scaling_batch(const fw_context *context,
+                                size_t rows,
                                 const fw_leak_scaling_input *inputs,
                                 size_t input_stride,
                                 fw_leak_scaling_output *outputs,
@@ -6076,6 +6468,48 @@ fw_status fw_leak_scaling_batch(size_t rows,
 // Writes the defaults of fw_leak_scaling into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_leak_scaling_unset(fw_leak_scaling_input *input);
+
+// Class of a leak.
+//
+// The class of a leak rate in a list of classes that the caller takes from the local rule.
+//
+// Accuracy: A comparison without rounding; where the leak is uncertain, judge it with its uncertainty.
+//
+// Caution: Test pressure, waiting time, duration and the leak that may stay in use are set by the
+// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
+// not none.
+//
+// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
+// off, leave, call the emergency number. Reckon later.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// The context holds the settings `classes` (The classes of the local rule: a list of tables, each with
+// name and from (the leak at which it begins, which belongs to it; 0 for the first)); NULL takes every
+// default.
+//
+// Source: The caller's rule (classes).
+//
+// `notices` may be NULL.
+fw_status fw_leak_class(const fw_context *context,
+                        const fw_leak_class_input *input,
+                        fw_leak_class_output *output,
+                        fw_notices *notices);
+
+// fw_leak_class over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_leak_class_batch(const fw_context *context,
+                              size_t rows,
+                              const fw_leak_class_input *inputs,
+                              size_t input_stride,
+                              fw_leak_class_output *outputs,
+                              size_t output_stride,
+                              uint16_t *row_status);
+
+// Writes the defaults of fw_leak_class into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_leak_class_unset(fw_leak_class_input *input);
 
 // Purge volume and time.
 //
@@ -6328,7 +6762,8 @@ fw_status fw_heat_from_flow_unset(fw_heat_from_flow_input *input);
 
 // Emitter output at another condition.
 //
-// What a radiator rated at one flow, return and room temperature gives at another.
+// What a radiator rated at one flow, return and room temperature gives at another, and the rating that
+// a wanted output needs there.
 //
 // Accuracy: 3 % near the rated condition for an emitter that is mounted and connected as tested; 10 %
 // at a third of the rated excess or with small flows.
@@ -6894,19 +7329,29 @@ fw_status fw_partial_drain_unset(fw_partial_drain_input *input);
 // Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 // out well is no certificate.
 //
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+// value, such as "15/15" or "25/0", default 15/15); NULL takes every default.
+//
 // Source: Orifice equation for a small pressure difference; textbook (flow).
 //
 // Source: Fulford, biogas stove burner design; seen in a public reproduction (practical form 0.0467
 // C_d A √(p/d)).
 //
 // `notices` may be NULL.
-fw_status fw_injector_flow(const fw_injector_flow_input *input,
+fw_status fw_injector_flow(const fw_context *context,
+                           const fw_injector_flow_input *input,
                            fw_injector_flow_output *output,
                            fw_notices *notices);
 
 // fw_injector_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 // `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-fw_status fw_injector_flow_batch(size_t rows,
+fw_status fw_injector_flow_batch(const fw_context *context,
+                                 size_t rows,
                                  const fw_injector_flow_input *inputs,
                                  size_t input_stride,
                                  fw_injector_flow_output *outputs,
@@ -6929,16 +7374,26 @@ fw_status fw_injector_flow_unset(fw_injector_flow_input *input);
 // Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 // out well is no certificate.
 //
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+// value, such as "15/15" or "25/0", default 15/15); NULL takes every default.
+//
 // Source: Orifice equation for a small pressure difference; textbook (area).
 //
 // `notices` may be NULL.
-fw_status fw_injector_size(const fw_injector_size_input *input,
+fw_status fw_injector_size(const fw_context *context,
+                           const fw_injector_size_input *input,
                            fw_injector_size_output *output,
                            fw_notices *notices);
 
 // fw_injector_size over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 // `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-fw_status fw_injector_size_batch(size_t rows,
+fw_status fw_injector_size_batch(const fw_context *context,
+                                 size_t rows,
                                  const fw_injector_size_input *inputs,
                                  size_t input_stride,
                                  fw_injector_size_output *outputs,
@@ -6963,6 +7418,15 @@ fw_status fw_injector_size_unset(fw_injector_size_input *input);
 // Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 // out well is no certificate.
 //
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+// value, such as "15/15" or "25/0", default 15/15); `new_fuel` (The gas in the new state, written like
+// fuel; left out, it stays, default ); NULL takes every default.
+//
 // Source: Orifice equation for a small pressure difference; textbook (heat input with the root of
 // pressure times gas density).
 //
@@ -6972,13 +7436,15 @@ fw_status fw_injector_size_unset(fw_injector_size_input *input);
 // gas temperature).
 //
 // `notices` may be NULL.
-fw_status fw_burner_pressure(const fw_burner_pressure_input *input,
+fw_status fw_burner_pressure(const fw_context *context,
+                             const fw_burner_pressure_input *input,
                              fw_burner_pressure_output *output,
                              fw_notices *notices);
 
 // fw_burner_pressure over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 // `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-fw_status fw_burner_pressure_batch(size_t rows,
+fw_status fw_burner_pressure_batch(const fw_context *context,
+                                   size_t rows,
                                    const fw_burner_pressure_input *inputs,
                                    size_t input_stride,
                                    fw_burner_pressure_output *outputs,
@@ -7023,6 +7489,219 @@ fw_status fw_altitude_batch(size_t rows,
 // Writes the defaults of fw_altitude into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_altitude_unset(fw_altitude_input *input);
+
+// Pressure drop of gas in a pipe.
+//
+// Pressure lost by friction and fittings and gained or lost by height in a gas pipe, as a band where
+// the flow is in transition, and the pressure left at its end.
+//
+// Accuracy: About 5 % of the drop in turbulent flow for a known bore, and the fifth power of the
+// bore's error. Between Re 2300 and 4000 nobody knows the friction factor: low and high bound it.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
+// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+//
+// Source: Darcy-Weisbach; textbook (pressure drop).
+//
+// Source: Hagen-Poiseuille, 64/Re; Colebrook 1939, Haaland 1983 or Swamee & Jain 1976 as set (friction
+// factor).
+//
+// Source: Isothermal compressible flow; textbook of gas dynamics (drop of the expanding gas).
+//
+// Source: ISO 6976:2016 (density and calorific value from the composition).
+//
+// Source: Wilke 1950, J. Chem. Phys. 18, 517, with the pure viscosities of the equations named in
+// supply/viscosity.rs (viscosity).
+//
+// Source: Hydrostatics (gain or loss with height).
+//
+// `notices` may be NULL.
+fw_status fw_gas_pipe_drop(const fw_context *context,
+                           const fw_gas_pipe_drop_input *input,
+                           fw_gas_pipe_drop_output *output,
+                           fw_notices *notices);
+
+// fw_gas_pipe_drop over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_pipe_drop_batch(const fw_context *context,
+                                 size_t rows,
+                                 const fw_gas_pipe_drop_input *inputs,
+                                 size_t input_stride,
+                                 fw_gas_pipe_drop_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_gas_pipe_drop into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_pipe_drop_unset(fw_gas_pipe_drop_input *input);
+
+// Discharge of gas from a pipe.
+//
+// Flow of gas that a pipe passes for an allowed pressure drop, as a band where the flow is in
+// transition.
+//
+// Accuracy: About 5 % of the drop in turbulent flow for a known bore, and the fifth power of the
+// bore's error. Between Re 2300 and 4000 nobody knows the friction factor: low and high bound it.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
+// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+//
+// Source: Darcy-Weisbach, isothermal compressible; textbook (discharge).
+//
+// Source: Hagen-Poiseuille, 64/Re; Colebrook 1939, Haaland 1983 or Swamee & Jain 1976 as set (friction
+// factor).
+//
+// Source: ISO 6976:2016 (density and calorific value from the composition).
+//
+// Source: Wilke 1950, J. Chem. Phys. 18, 517 (viscosity).
+//
+// Source: from memory (Pole's formula 0.0071 √(d⁵h/(sL))).
+//
+// `notices` may be NULL.
+fw_status fw_gas_pipe_discharge(const fw_context *context,
+                                const fw_gas_pipe_discharge_input *input,
+                                fw_gas_pipe_discharge_output *output,
+                                fw_notices *notices);
+
+// fw_gas_pipe_discharge over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_pipe_discharge_batch(const fw_context *context,
+                                      size_t rows,
+                                      const fw_gas_pipe_discharge_input *inputs,
+                                      size_t input_stride,
+                                      fw_gas_pipe_discharge_output *outputs,
+                                      size_t output_stride,
+                                      uint16_t *row_status);
+
+// Writes the defaults of fw_gas_pipe_discharge into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_pipe_discharge_unset(fw_gas_pipe_discharge_input *input);
+
+// Pressures in a branched gas installation.
+//
+// Flow, velocity, drop and pressure in every section of a branched installation, and the pressure at
+// the worst-off appliance.
+//
+// Accuracy: About 5 % of each drop in turbulent flow for known bores. Sections in transition are
+// bounded; reckon with the low pressure.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `sections` (The
+// sections, as in gas_pipe_sizing, each also with tube (by name), or bore, or outside_diameter and
+// wall; roughness if known); NULL takes every default.
+//
+// Source: Darcy-Weisbach with isothermal expansion; Hagen-Poiseuille and the turbulent equation set
+// (drop of each section).
+//
+// Source: Hydrostatics (gain or loss with height).
+//
+// Source: ISO 6976:2016 (density and calorific value from the composition).
+//
+// Source: Wilke 1950, J. Chem. Phys. 18, 517 (viscosity).
+//
+// `notices` may be NULL.
+fw_status fw_gas_installation(const fw_context *context,
+                              const fw_gas_installation_input *input,
+                              fw_gas_installation_output *output,
+                              fw_notices *notices);
+
+// fw_gas_installation over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_installation_batch(const fw_context *context,
+                                    size_t rows,
+                                    const fw_gas_installation_input *inputs,
+                                    size_t input_stride,
+                                    fw_gas_installation_output *outputs,
+                                    size_t output_stride,
+                                    uint16_t *row_status);
+
+// Writes the defaults of fw_gas_installation into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_installation_unset(fw_gas_installation_input *input);
+
+// Sizing of a branched gas installation.
+//
+// The tube for each section of a branched installation so that no appliance loses more than the
+// allowed drop, no section flows too fast or widens away from the meter, and the pipes hold the least
+// gas.
+//
+// Accuracy: The choice is the best there is for the drops reckoned, which err on the safe side: flow
+// in transition counts as turbulent, and the gas as thin as after the whole allowed drop.
+//
+// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+// out well is no certificate.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `sections` (The
+// sections, each a table: name; from (name of the section it hangs from, which stands before it; left
+// out, the meter); length; fittings_length (equivalent length); loss_coefficients; rise; load (an
+// appliance at its end: gross heat input such as "24 kW", or flow at reference conditions such as "2.3
+// m3/h")); `tubes` (The tubes to choose from: a list of names such as "copper 15x0.7"); NULL takes
+// every default.
+//
+// Source: Darcy-Weisbach with isothermal expansion; Hagen-Poiseuille and the turbulent equation set
+// (drop of each section).
+//
+// Source: Hydrostatics (gain or loss with height).
+//
+// Source: ISO 6976:2016 (density and calorific value from the composition).
+//
+// Source: Wilke 1950, J. Chem. Phys. 18, 517 (viscosity).
+//
+// `notices` may be NULL.
+fw_status fw_gas_pipe_sizing(const fw_context *context,
+                             const fw_gas_pipe_sizing_input *input,
+                             fw_gas_pipe_sizing_output *output,
+                             fw_notices *notices);
+
+// fw_gas_pipe_sizing over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_gas_pipe_sizing_batch(const fw_context *context,
+                                   size_t rows,
+                                   const fw_gas_pipe_sizing_input *inputs,
+                                   size_t input_stride,
+                                   fw_gas_pipe_sizing_output *outputs,
+                                   size_t output_stride,
+                                   uint16_t *row_status);
+
+// Writes the defaults of fw_gas_pipe_sizing into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_gas_pipe_sizing_unset(fw_gas_pipe_sizing_input *input);
 
 // Absolute pressure.
 //
@@ -7115,90 +7794,6 @@ fw_status fw_flame_supervision_voltage_batch(size_t rows,
 // Writes the defaults of fw_flame_supervision_voltage into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_flame_supervision_voltage_unset(fw_flame_supervision_voltage_input *input);
-
-// Mass concentration of a gas.
-//
-// Milligrams per cubic metre from parts per million at a stated temperature and pressure.
-//
-// Accuracy: The ideal gas law is good to 0.1 % for flue gas and room air; the analyser decides.
-//
-// Caution: Carbon monoxide cannot be smelt or felt. On an alarm or a suspicious reading: people out
-// first, ventilate, isolate the gas, then calculate.
-//
-// Caution: A number below a limit says nothing of spillage, flue flow or ventilation; limits and
-// procedures are those in force locally.
-//
-// The context holds the settings `gas` (The gas; oxides of nitrogen together are stated as nitrogen
-// dioxide, one of carbon_monoxide, carbon_dioxide, nitric_oxide, nitrogen_dioxide, sulphur_dioxide,
-// methane, oxygen, other, default carbon_monoxide); `molar_mass` (Molar mass, for gas = "other"
-// alone); NULL takes every default.
-//
-// Source: ideal gas law with the molar gas constant of the SI (2019) (concentration from fraction).
-//
-// Source: IUPAC standard atomic weights (abridged, 2013); ISO 6976:2016 for carbon monoxide and
-// dioxide (molar masses).
-//
-// `notices` may be NULL.
-fw_status fw_gas_mass_concentration(const fw_context *context,
-                                    const fw_gas_mass_concentration_input *input,
-                                    fw_gas_mass_concentration_output *output,
-                                    fw_notices *notices);
-
-// fw_gas_mass_concentration over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
-// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-fw_status fw_gas_mass_concentration_batch(const fw_context *context,
-                                          size_t rows,
-                                          const fw_gas_mass_concentration_input *inputs,
-                                          size_t input_stride,
-                                          fw_gas_mass_concentration_output *outputs,
-                                          size_t output_stride,
-                                          uint16_t *row_status);
-
-// Writes the defaults of fw_gas_mass_concentration into `input`, and NaN into what must be given or may be left out.
-// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
-fw_status fw_gas_mass_concentration_unset(fw_gas_mass_concentration_input *input);
-
-// Volume fraction of a gas.
-//
-// Parts per million from milligrams per cubic metre at a stated temperature and pressure.
-//
-// Accuracy: The ideal gas law is good to 0.1 % for flue gas and room air; the analyser decides.
-//
-// Caution: Carbon monoxide cannot be smelt or felt. On an alarm or a suspicious reading: people out
-// first, ventilate, isolate the gas, then calculate.
-//
-// Caution: A number below a limit says nothing of spillage, flue flow or ventilation; limits and
-// procedures are those in force locally.
-//
-// The context holds the settings `gas` (The gas; oxides of nitrogen together are stated as nitrogen
-// dioxide, one of carbon_monoxide, carbon_dioxide, nitric_oxide, nitrogen_dioxide, sulphur_dioxide,
-// methane, oxygen, other, default carbon_monoxide); `molar_mass` (Molar mass, for gas = "other"
-// alone); NULL takes every default.
-//
-// Source: ideal gas law with the molar gas constant of the SI (2019) (concentration from fraction).
-//
-// Source: IUPAC standard atomic weights (abridged, 2013); ISO 6976:2016 for carbon monoxide and
-// dioxide (molar masses).
-//
-// `notices` may be NULL.
-fw_status fw_gas_volume_fraction(const fw_context *context,
-                                 const fw_gas_volume_fraction_input *input,
-                                 fw_gas_volume_fraction_output *output,
-                                 fw_notices *notices);
-
-// fw_gas_volume_fraction over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
-// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-fw_status fw_gas_volume_fraction_batch(const fw_context *context,
-                                       size_t rows,
-                                       const fw_gas_volume_fraction_input *inputs,
-                                       size_t input_stride,
-                                       fw_gas_volume_fraction_output *outputs,
-                                       size_t output_stride,
-                                       uint16_t *row_status);
-
-// Writes the defaults of fw_gas_volume_fraction into `input`, and NaN into what must be given or may be left out.
-// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
-fw_status fw_gas_volume_fraction_unset(fw_gas_volume_fraction_input *input);
 
 // Inclined gauge.
 //
@@ -7756,6 +8351,39 @@ fw_status fw_u_gauge_batch(const fw_context *context,
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_u_gauge_unset(fw_u_gauge_input *input);
 
+// Free area of a ventilator.
+//
+// Free area of a ventilator from its openings or from its maker's share, kept apart from its overall
+// area.
+//
+// Accuracy: As measured. The areas of sleeves, cowls and screens in series are not in it: the tightest
+// of them counts.
+//
+// Caution: How much air a room needs, and through what opening, is set by local building and gas
+// rules; a sum is no approval, and an opening counts only while it is clear.
+//
+// Source: Geometry (areas).
+//
+// Source: common practice, no source (openings of at least 5 mm).
+//
+// `notices` may be NULL.
+fw_status fw_vent_free_area(const fw_vent_free_area_input *input,
+                            fw_vent_free_area_output *output,
+                            fw_notices *notices);
+
+// fw_vent_free_area over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_vent_free_area_batch(size_t rows,
+                                  const fw_vent_free_area_input *inputs,
+                                  size_t input_stride,
+                                  fw_vent_free_area_output *outputs,
+                                  size_t output_stride,
+                                  uint16_t *row_status);
+
+// Writes the defaults of fw_vent_free_area into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_vent_free_area_unset(fw_vent_free_area_input *input);
+
 // Air through an opening.
 //
 // Air that passes an opening of a free area at a pressure difference, and its equivalent area.
@@ -8013,6 +8641,52 @@ fw_status fw_chimney_draught_batch(size_t rows,
 // Writes the defaults of fw_chimney_draught into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_chimney_draught_unset(fw_chimney_draught_input *input);
+
+// Flue gas of a heat input.
+//
+// Mass and volume flow, gas constant, heat capacity, water vapour and dew point of the flue gas that a
+// burner and its dilution air send up the flue.
+//
+// Accuracy: As the heat input and the air ratio; the net calorific value is that at 25 °C, within 0.1
+// % of that at 15 °C.
+//
+// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+// reckoned says nothing of spillage, blockage or wind.
+//
+// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+// every default.
+//
+// Source: Element balance of complete combustion (amounts).
+//
+// Source: NASA polynomials, as combustion/species.rs (heat capacity).
+//
+// Source: IAPWS R7-97(2012), IF97 region 4 (dew point).
+//
+// `notices` may be NULL.
+fw_status fw_flue_gas_flow(const fw_context *context,
+                           const fw_flue_gas_flow_input *input,
+                           fw_flue_gas_flow_output *output,
+                           fw_notices *notices);
+
+// fw_flue_gas_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_flue_gas_flow_batch(const fw_context *context,
+                                 size_t rows,
+                                 const fw_flue_gas_flow_input *inputs,
+                                 size_t input_stride,
+                                 fw_flue_gas_flow_output *outputs,
+                                 size_t output_stride,
+                                 uint16_t *row_status);
+
+// Writes the defaults of fw_flue_gas_flow into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_flue_gas_flow_unset(fw_flue_gas_flow_input *input);
 
 #ifdef __cplusplus
 }  // extern "C"

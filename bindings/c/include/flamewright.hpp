@@ -253,6 +253,7 @@ struct square_metre;
 struct square_metre_equivalent;
 struct square_metre_free;
 struct square_metre_kelvin_per_watt;
+struct square_metre_overall;
 struct square_metre_per_second;
 struct square_metre_per_watt;
 struct volt;
@@ -387,6 +388,8 @@ using square_metre_equivalent = quantity<tag::square_metre_equivalent>;
 using square_metre_free = quantity<tag::square_metre_free>;
 /// Thermal resistance of an area, SI.
 using square_metre_kelvin_per_watt = quantity<tag::square_metre_kelvin_per_watt>;
+/// Area (overall), SI.
+using square_metre_overall = quantity<tag::square_metre_overall>;
 /// Kinematic viscosity, SI.
 using square_metre_per_second = quantity<tag::square_metre_per_second>;
 /// Area per power, SI.
@@ -460,7 +463,7 @@ struct combustion_products_input {
     ratio relative_humidity{0.0};
     /// Absolute pressure of the atmosphere; allowed 60000 to 110000 (600 mbar to 1100 mbar); default 101325
     /// (1013.25 mbar).
-    pascal_absolute barometer{101325.0};
+    pascal_absolute barometric_pressure{101325.0};
     /// Compression factor of the fuel gas at 15 °C, for the real volume of air per volume of gas; allowed
     /// 0.8 to 1.1; default 1.
     ratio fuel_compression_factor{1.0};
@@ -755,7 +758,7 @@ struct flue_analysis_input {
     /// Absolute pressure of the atmosphere at the place, not reduced to sea level; allowed 60000 to 110000
     /// (600 mbar to 1100 mbar); usually 80000 to 104500 (800 mbar to 1045 mbar); default 101325 (1013.25
     /// mbar).
-    pascal_absolute barometer{101325.0};
+    pascal_absolute barometric_pressure{101325.0};
     /// Relative humidity of the combustion air; dry air is the convention of published loss figures;
     /// allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
     ratio relative_humidity{0.0};
@@ -1900,7 +1903,7 @@ inline rows<pipe_heat_loss_output> pipe_heat_loss_batch(const context &settings,
 }
 
 struct pipe_temperature_drop_input {
-    /// Temperature of the water where it enters; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 278.15
+    /// Temperature of the water where it enters; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 278.15
     /// to 368.15 (5 °C to 95 °C).
     kelvin inlet_temperature;
     /// Flow of the water where it enters; allowed 2.777778e-9 to 0.2777778 (0.01 L/h to 1000000 L/h);
@@ -1981,10 +1984,10 @@ inline rows<pipe_temperature_drop_output> pipe_temperature_drop_batch(const cont
 }
 
 struct pipe_cool_down_input {
-    /// Temperature of water and pipe at the start; allowed 273.15 to 473.15 (0 °C to 200 °C); usually
+    /// Temperature of water and pipe at the start; allowed 273.15 to 383.15 (0 °C to 110 °C); usually
     /// 293.15 to 368.15 (20 °C to 95 °C).
     kelvin start_temperature;
-    /// Temperature the water is to come to; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 283.15 to
+    /// Temperature the water is to come to; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 283.15 to
     /// 363.15 (10 °C to 90 °C).
     kelvin target_temperature;
     /// Time after which the temperature is asked; allowed 0 to 6000000 (0 min to 100000 min); NaN means:
@@ -2162,7 +2165,7 @@ struct boiling_point_input {
     pascal_gauge water_pressure{0.0};
     /// Pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 70000 to 105000 (700
     /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
-    pascal_absolute barometer{101325.0};
+    pascal_absolute barometric_pressure{101325.0};
     /// Temperature of the water, where the margin to boiling is wanted; allowed 273.15 to 623.15 (0 °C to
     /// 350 °C); NaN means: not asked.
     kelvin water_temperature;
@@ -2231,10 +2234,18 @@ struct cool_down_input {
     metre flow_length;
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     metre return_length;
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     joule_per_metre_kelvin pipe_heat_capacity;
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     watt_per_metre_kelvin_of_length pipe_loss;
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     watt emitter_output{0.0};
@@ -2244,6 +2255,9 @@ struct cool_down_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2254,7 +2268,7 @@ struct cool_down_input {
     watt_per_kelvin room_loss{0.0};
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    kelvin outside_temperature{278.15};
+    kelvin outdoor_temperature{278.15};
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     kelvin block_temperature;
@@ -2352,10 +2366,18 @@ struct pump_overrun_input {
     metre flow_length;
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     metre return_length;
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     joule_per_metre_kelvin pipe_heat_capacity;
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     watt_per_metre_kelvin_of_length pipe_loss;
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     watt emitter_output{0.0};
@@ -2365,6 +2387,9 @@ struct pump_overrun_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2375,7 +2400,7 @@ struct pump_overrun_input {
     watt_per_kelvin room_loss{0.0};
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    kelvin outside_temperature{278.15};
+    kelvin outdoor_temperature{278.15};
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     kelvin block_temperature;
@@ -2395,6 +2420,15 @@ struct pump_overrun_input {
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     second sensor_time_constant{0.0};
+    /// Time after which the pump was seen to stop; allowed 0 to 600000 (0 min to 10000 min); NaN means: not
+    /// observed.
+    second observed_stop_time;
+    /// Standard uncertainty of that observation; allowed 0 to 3600; default 10.
+    second observation_uncertainty{10.0};
+    /// Relative standard uncertainty of the time computed, by what is uncertain in losses and heat
+    /// capacities; propagate it, or take 15 % (common practice, no source); allowed 0 to 1 (0 % to 100 %);
+    /// default 0.15 (15 %).
+    ratio model_uncertainty{0.15};
 };
 
 struct pump_overrun_output {
@@ -2423,6 +2457,9 @@ struct pump_overrun_output {
     /// Time until the pump stops for the first time with the circuits in their second state; NaN means: no
     /// circuit changes over, or never.
     second stop_time_after;
+    /// Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they
+    /// agree; NaN means: not observed, or never.
+    ratio deviation;
 };
 
 /// Pump overrun; see fw_pump_overrun for settings, accuracy, cautions and sources.
@@ -2479,10 +2516,18 @@ struct overshoot_input {
     metre flow_length;
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     metre return_length;
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     joule_per_metre_kelvin pipe_heat_capacity;
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     watt_per_metre_kelvin_of_length pipe_loss;
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     watt emitter_output{0.0};
@@ -2492,6 +2537,9 @@ struct overshoot_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2502,7 +2550,7 @@ struct overshoot_input {
     watt_per_kelvin room_loss{0.0};
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    kelvin outside_temperature{278.15};
+    kelvin outdoor_temperature{278.15};
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     kelvin block_temperature;
@@ -2608,10 +2656,18 @@ struct warm_up_input {
     metre flow_length;
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     metre return_length;
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     joule_per_metre_kelvin pipe_heat_capacity;
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     watt_per_metre_kelvin_of_length pipe_loss;
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     watt emitter_output{0.0};
@@ -2621,6 +2677,9 @@ struct warm_up_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2631,7 +2690,7 @@ struct warm_up_input {
     watt_per_kelvin room_loss{0.0};
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    kelvin outside_temperature{278.15};
+    kelvin outdoor_temperature{278.15};
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     kelvin block_temperature;
@@ -2736,10 +2795,18 @@ struct circuit_cycling_input {
     metre flow_length;
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     metre return_length;
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     joule_per_metre_kelvin pipe_heat_capacity;
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     watt_per_metre_kelvin_of_length pipe_loss;
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    metre insulation_thickness{0.0};
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    watt_per_metre_kelvin insulation_conductivity;
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     watt emitter_output{0.0};
@@ -2749,6 +2816,9 @@ struct circuit_cycling_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2759,7 +2829,7 @@ struct circuit_cycling_input {
     watt_per_kelvin room_loss{0.0};
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    kelvin outside_temperature{278.15};
+    kelvin outdoor_temperature{278.15};
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     kelvin block_temperature;
@@ -3007,7 +3077,7 @@ struct tightness_test_input {
     metre gauge_bore;
     /// Gross calorific value of the gas at the reference conditions below; allowed 1000000 to 2e8 (1 MJ/m³
     /// to 200 MJ/m³); NaN means: not stated.
-    joule_per_cubic_metre_gross calorific_value_gross;
+    joule_per_cubic_metre_gross gross_calorific_value;
     /// Reference temperature to which the leak is stated; allowed 273.15 to 298.15 (0 °C to 25 °C); default
     /// 288.15 (15 °C).
     kelvin reference_temperature{288.15};
@@ -3205,15 +3275,17 @@ struct leak_scaling_input {
     /// Gauge pressure in operation; allowed 1 to 1000000 (0.01 mbar to 10000 mbar); usually 500 to 100000
     /// (5 mbar to 1000 mbar).
     pascal_gauge operating_pressure;
-    /// Density over that of air of the gas tested with; 1 for air; allowed 0.05 to 5; default 1.
-    ratio test_relative_density{1.0};
-    /// Density over that of air of the gas in operation; allowed 0.05 to 5; default 1.
-    ratio operating_relative_density{1.0};
-    /// Viscosity of the gas tested with; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
-    /// air.
+    /// Density over that of air of the gas tested with; left out, that of the test gas named; allowed 0.05
+    /// to 5; NaN means: that of the test gas.
+    ratio test_relative_density;
+    /// Density over that of air of the gas in operation; left out, that of the gas named; allowed 0.05 to
+    /// 5; NaN means: that of the operating gas.
+    ratio operating_relative_density;
+    /// Viscosity of the gas tested with; left out, that of the test gas named; allowed 1e-6 to 0.0001; NaN
+    /// means: that of the test gas.
     pascal_second test_viscosity;
-    /// Viscosity of the gas in operation; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
-    /// air.
+    /// Viscosity of the gas in operation; left out, that of the gas named; allowed 1e-6 to 0.0001; NaN
+    /// means: that of the operating gas.
     pascal_second operating_viscosity;
     /// Temperature of gas and air; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 288.15 (15 °C).
     kelvin temperature{288.15};
@@ -3228,6 +3300,8 @@ struct leak_scaling_output {
     ratio gas_ratio_laminar;
     /// Orifice leak of the operating gas over that of the test gas at one pressure.
     ratio gas_ratio_orifice;
+    /// Viscosity of the operating gas at the temperature.
+    pascal_second operating_viscosity;
     /// Viscosity of air at the temperature.
     pascal_second air_viscosity;
     /// Density of air at the temperature and one standard atmosphere.
@@ -3237,18 +3311,53 @@ struct leak_scaling_output {
 /// A leak at another pressure or with another gas; see fw_leak_scaling for settings, accuracy, cautions and sources.
 /// What a leak measured at test pressure, perhaps with air, would be at operating pressure with the
 /// gas: as a fine seep and as a hole, between which the truth lies.
-inline leak_scaling_output leak_scaling(const leak_scaling_input &input, fw_notices *notices = nullptr)
+inline leak_scaling_output leak_scaling(const context &settings, const leak_scaling_input &input, fw_notices *notices = nullptr)
 {
     return detail::one<fw_leak_scaling_output, leak_scaling_output, fw_leak_scaling_input>(
-        input, [&](const fw_leak_scaling_input *given, fw_leak_scaling_output *made) { return fw_leak_scaling(given, made, notices); });
+        input, [&](const fw_leak_scaling_input *given, fw_leak_scaling_output *made) { return fw_leak_scaling(settings.get(), given, made, notices); });
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<leak_scaling_output> leak_scaling_batch(const std::vector<leak_scaling_input> &inputs)
+inline rows<leak_scaling_output> leak_scaling_batch(const context &settings, const std::vector<leak_scaling_input> &inputs)
 {
     rows<leak_scaling_output> made{std::vector<leak_scaling_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
-    detail::check(fw_leak_scaling_batch(inputs.size(), reinterpret_cast<const fw_leak_scaling_input *>(inputs.data()),
+    detail::check(fw_leak_scaling_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_leak_scaling_input *>(inputs.data()),
         sizeof(leak_scaling_input), reinterpret_cast<fw_leak_scaling_output *>(made.outputs.data()), sizeof(leak_scaling_output), made.status.data()));
+    return made;
+}
+
+struct leak_class_input {
+    /// Leak at the conditions that the classes are stated for; allowed 0 to 0.2777778 (0 L/h to 1000000
+    /// L/h); usually 0 to 2.777778e-5 (0 L/h to 100 L/h).
+    cubic_metre_per_second_at_reference_conditions leak_rate;
+    /// Least leak that the test could show; allowed 0 to 0.2777778 (0 L/h to 1000000 L/h); NaN means: not
+    /// stated.
+    cubic_metre_per_second_at_reference_conditions smallest_detectable_leak;
+};
+
+struct leak_class_output {
+    /// Number of the class in the caller's list, from 1.
+    ratio class_number;
+    /// Leak at which the class begins; it belongs to the class.
+    cubic_metre_per_second_at_reference_conditions class_from;
+    /// Leak at which the next class begins; NaN means: the last class has no end.
+    cubic_metre_per_second_at_reference_conditions class_below;
+};
+
+/// Class of a leak; see fw_leak_class for settings, accuracy, cautions and sources.
+/// The class of a leak rate in a list of classes that the caller takes from the local rule.
+inline leak_class_output leak_class(const context &settings, const leak_class_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_leak_class_output, leak_class_output, fw_leak_class_input>(
+        input, [&](const fw_leak_class_input *given, fw_leak_class_output *made) { return fw_leak_class(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<leak_class_output> leak_class_batch(const context &settings, const std::vector<leak_class_input> &inputs)
+{
+    rows<leak_class_output> made{std::vector<leak_class_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_leak_class_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_leak_class_input *>(inputs.data()),
+        sizeof(leak_class_input), reinterpret_cast<fw_leak_class_output *>(made.outputs.data()), sizeof(leak_class_output), made.status.data()));
     return made;
 }
 
@@ -3629,6 +3738,8 @@ struct emitter_output_input {
     /// Room temperature at the rated condition; allowed 273.15 to 303.15 (0 °C to 30 °C); default 293.15
     /// (20 °C).
     kelvin rated_room_temperature{293.15};
+    /// Output wanted now, where an emitter is to be chosen; allowed 1 to 1000000; NaN means: not asked.
+    watt wanted_output;
 };
 
 struct emitter_output_output {
@@ -3640,10 +3751,14 @@ struct emitter_output_output {
     ratio output_factor;
     /// Output now.
     watt heat_output;
+    /// Output at the rated condition that an emitter needs to give the wanted one now; NaN means: no wanted
+    /// output given.
+    watt needed_rated_output;
 };
 
 /// Emitter output at another condition; see fw_emitter_output for settings, accuracy, cautions and sources.
-/// What a radiator rated at one flow, return and room temperature gives at another.
+/// What a radiator rated at one flow, return and room temperature gives at another, and the rating that
+/// a wanted output needs there.
 inline emitter_output_output emitter_output(const context &settings, const emitter_output_input &input, fw_notices *notices = nullptr)
 {
     return detail::one<fw_emitter_output_output, emitter_output_output, fw_emitter_output_input>(
@@ -3966,7 +4081,7 @@ struct expansion_vessel_input {
     cubic_metre least_reserve{0.003};
     /// Pressure of the air; the standard counts it as 1 bar; allowed 60000 to 110000 (0.6 bar to 1.1 bar);
     /// default 100000 (1 bar).
-    pascal_absolute barometer{100000.0};
+    pascal_absolute barometric_pressure{100000.0};
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     ratio glycol_mass_fraction{0.0};
     /// Expansion of the liquid, where it is taken from a table; allowed 0 to 0.2 (0 % to 20 %); NaN means:
@@ -4041,7 +4156,7 @@ struct vessel_check_input {
     /// 600000 (2 bar to 6 bar); default 300000 (3 bar).
     pascal_gauge safety_valve_pressure{300000.0};
     /// Pressure of the air; allowed 60000 to 110000 (0.6 bar to 1.1 bar); default 100000 (1 bar).
-    pascal_absolute barometer{100000.0};
+    pascal_absolute barometric_pressure{100000.0};
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     ratio glycol_mass_fraction{0.0};
 };
@@ -4334,7 +4449,8 @@ struct injector_flow_input {
     /// Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
     /// (1 mbar to 60 mbar).
     pascal_gauge burner_pressure;
-    /// Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    /// Density of the gas over that of air; left out, that of the fuel; allowed 0.05 to 5; usually 0.3 to
+    /// 2.2; NaN means: that of the fuel.
     ratio relative_density;
     /// Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
     ratio discharge_coefficient;
@@ -4343,9 +4459,9 @@ struct injector_flow_input {
     kilogram_per_cubic_metre air_density{1.225};
     /// Number of like injectors; allowed 1 to 1000; default 1.
     ratio injector_count{1.0};
-    /// Gross calorific value at the conditions to which the flow is stated; allowed 1000000 to 2e8 (1 MJ/m³
-    /// to 200 MJ/m³); NaN means: not stated.
-    joule_per_cubic_metre_gross calorific_value_gross;
+    /// Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel;
+    /// allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN means: that of the fuel.
+    joule_per_cubic_metre_gross gross_calorific_value;
 };
 
 struct injector_flow_output {
@@ -4357,24 +4473,24 @@ struct injector_flow_output {
     cubic_metre_per_second gas_flow;
     /// Flow by the practical form 0.0467 C_d A √(p/d), which implies air of 1.1885 kg/m³.
     cubic_metre_per_second gas_flow_practical;
-    /// Heat input on the gross basis; NaN means: no calorific value stated.
+    /// Heat input on the gross basis.
     watt_gross heat_input_gross;
 };
 
 /// Gas through an injector; see fw_injector_flow for settings, accuracy, cautions and sources.
 /// Flow and heat input of burner injectors from bore, pressure, discharge coefficient and relative
 /// density.
-inline injector_flow_output injector_flow(const injector_flow_input &input, fw_notices *notices = nullptr)
+inline injector_flow_output injector_flow(const context &settings, const injector_flow_input &input, fw_notices *notices = nullptr)
 {
     return detail::one<fw_injector_flow_output, injector_flow_output, fw_injector_flow_input>(
-        input, [&](const fw_injector_flow_input *given, fw_injector_flow_output *made) { return fw_injector_flow(given, made, notices); });
+        input, [&](const fw_injector_flow_input *given, fw_injector_flow_output *made) { return fw_injector_flow(settings.get(), given, made, notices); });
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<injector_flow_output> injector_flow_batch(const std::vector<injector_flow_input> &inputs)
+inline rows<injector_flow_output> injector_flow_batch(const context &settings, const std::vector<injector_flow_input> &inputs)
 {
     rows<injector_flow_output> made{std::vector<injector_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
-    detail::check(fw_injector_flow_batch(inputs.size(), reinterpret_cast<const fw_injector_flow_input *>(inputs.data()),
+    detail::check(fw_injector_flow_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_injector_flow_input *>(inputs.data()),
         sizeof(injector_flow_input), reinterpret_cast<fw_injector_flow_output *>(made.outputs.data()), sizeof(injector_flow_output), made.status.data()));
     return made;
 }
@@ -4383,16 +4499,17 @@ struct injector_size_input {
     /// Heat input wanted, gross; leave it out to state a flow; allowed 10 to 1e7 (0.01 kW to 10000 kW);
     /// usually 100 to 200000 (0.1 kW to 200 kW); NaN means: a flow is stated.
     watt_gross heat_input_gross;
-    /// Gross calorific value, needed with a heat input; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN
-    /// means: a flow is stated.
-    joule_per_cubic_metre_gross calorific_value_gross;
+    /// Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel;
+    /// allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN means: that of the fuel.
+    joule_per_cubic_metre_gross gross_calorific_value;
     /// Flow wanted, at the conditions of the air density stated; leave it out to state a heat input;
     /// allowed 2.777778e-9 to 2.777778 (0.00001 m³/h to 10000 m³/h); NaN means: a heat input is stated.
     cubic_metre_per_second gas_flow;
     /// Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
     /// (1 mbar to 60 mbar).
     pascal_gauge burner_pressure;
-    /// Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    /// Density of the gas over that of air; left out, that of the fuel; allowed 0.05 to 5; usually 0.3 to
+    /// 2.2; NaN means: that of the fuel.
     ratio relative_density;
     /// Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
     ratio discharge_coefficient;
@@ -4414,17 +4531,17 @@ struct injector_size_output {
 
 /// Size of an injector; see fw_injector_size for settings, accuracy, cautions and sources.
 /// Bore of a burner injector for a heat input or a flow at a pressure.
-inline injector_size_output injector_size(const injector_size_input &input, fw_notices *notices = nullptr)
+inline injector_size_output injector_size(const context &settings, const injector_size_input &input, fw_notices *notices = nullptr)
 {
     return detail::one<fw_injector_size_output, injector_size_output, fw_injector_size_input>(
-        input, [&](const fw_injector_size_input *given, fw_injector_size_output *made) { return fw_injector_size(given, made, notices); });
+        input, [&](const fw_injector_size_input *given, fw_injector_size_output *made) { return fw_injector_size(settings.get(), given, made, notices); });
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<injector_size_output> injector_size_batch(const std::vector<injector_size_input> &inputs)
+inline rows<injector_size_output> injector_size_batch(const context &settings, const std::vector<injector_size_input> &inputs)
 {
     rows<injector_size_output> made{std::vector<injector_size_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
-    detail::check(fw_injector_size_batch(inputs.size(), reinterpret_cast<const fw_injector_size_input *>(inputs.data()),
+    detail::check(fw_injector_size_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_injector_size_input *>(inputs.data()),
         sizeof(injector_size_input), reinterpret_cast<fw_injector_size_output *>(made.outputs.data()), sizeof(injector_size_output), made.status.data()));
     return made;
 }
@@ -4442,15 +4559,17 @@ struct burner_pressure_input {
     /// Heat input wanted in the new state; left out, the same; allowed 1 to 1e8 (0.001 kW to 100000 kW);
     /// usually 500 to 200000 (0.5 kW to 200 kW); NaN means: unchanged.
     watt wanted_heat_input;
-    /// Gross calorific value of the gas known; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); default 3.9e7
-    /// (39 MJ/m³).
-    joule_per_cubic_metre_gross calorific_value_gross{39000000.0};
-    /// Gross calorific value of the new gas; left out, the same; allowed 1000000 to 2e8 (1 MJ/m³ to 200
-    /// MJ/m³); NaN means: unchanged.
-    joule_per_cubic_metre_gross new_calorific_value_gross;
-    /// Relative density of the gas known; allowed 0.05 to 5; default 0.6.
-    ratio relative_density{0.6};
-    /// Relative density of the new gas; left out, the same; allowed 0.05 to 5; NaN means: unchanged.
+    /// Gross calorific value of the gas known; left out, that of the fuel; allowed 1000000 to 2e8 (1 MJ/m³
+    /// to 200 MJ/m³); NaN means: that of the fuel.
+    joule_per_cubic_metre_gross gross_calorific_value;
+    /// Gross calorific value of the new gas; left out, that of the new fuel; allowed 1000000 to 2e8 (1
+    /// MJ/m³ to 200 MJ/m³); NaN means: that of the new fuel, or unchanged.
+    joule_per_cubic_metre_gross new_gross_calorific_value;
+    /// Relative density of the gas known; left out, that of the fuel; allowed 0.05 to 5; NaN means: that of
+    /// the fuel.
+    ratio relative_density;
+    /// Relative density of the new gas; left out, that of the new fuel; allowed 0.05 to 5; NaN means: that
+    /// of the new fuel, or unchanged.
     ratio new_relative_density;
     /// Gas temperature at which the heat input is known; allowed 233.15 to 353.15 (-40 °C to 80 °C);
     /// default 288.15 (15 °C).
@@ -4476,9 +4595,9 @@ struct burner_pressure_output {
     /// Injector diameter over the present one that gives the wanted heat input at the new pressure.
     ratio injector_diameter_ratio;
     /// Gross Wobbe index of the gas known.
-    joule_per_cubic_metre_gross wobbe_index_gross;
+    joule_per_cubic_metre_gross gross_wobbe_index;
     /// Gross Wobbe index of the new gas.
-    joule_per_cubic_metre_gross new_wobbe_index_gross;
+    joule_per_cubic_metre_gross new_gross_wobbe_index;
     /// New over known Wobbe index.
     ratio wobbe_ratio;
     /// New over known modified Wobbe index, which holds the temperature of the gas as well.
@@ -4490,17 +4609,17 @@ struct burner_pressure_output {
 /// Burner pressure, heat input and gas; see fw_burner_pressure for settings, accuracy, cautions and sources.
 /// Heat input at another burner pressure, gas, gas temperature or barometer by the square law of the
 /// injector, the pressure for a wanted heat input, and the injector for it.
-inline burner_pressure_output burner_pressure(const burner_pressure_input &input, fw_notices *notices = nullptr)
+inline burner_pressure_output burner_pressure(const context &settings, const burner_pressure_input &input, fw_notices *notices = nullptr)
 {
     return detail::one<fw_burner_pressure_output, burner_pressure_output, fw_burner_pressure_input>(
-        input, [&](const fw_burner_pressure_input *given, fw_burner_pressure_output *made) { return fw_burner_pressure(given, made, notices); });
+        input, [&](const fw_burner_pressure_input *given, fw_burner_pressure_output *made) { return fw_burner_pressure(settings.get(), given, made, notices); });
 }
 
 /// The same over many inputs; no row is lost.
-inline rows<burner_pressure_output> burner_pressure_batch(const std::vector<burner_pressure_input> &inputs)
+inline rows<burner_pressure_output> burner_pressure_batch(const context &settings, const std::vector<burner_pressure_input> &inputs)
 {
     rows<burner_pressure_output> made{std::vector<burner_pressure_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
-    detail::check(fw_burner_pressure_batch(inputs.size(), reinterpret_cast<const fw_burner_pressure_input *>(inputs.data()),
+    detail::check(fw_burner_pressure_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_burner_pressure_input *>(inputs.data()),
         sizeof(burner_pressure_input), reinterpret_cast<fw_burner_pressure_output *>(made.outputs.data()), sizeof(burner_pressure_output), made.status.data()));
     return made;
 }
@@ -4546,13 +4665,286 @@ inline rows<altitude_output> altitude_batch(const std::vector<altitude_input> &i
     return made;
 }
 
+struct gas_pipe_drop_input {
+    /// Flow at reference conditions; leave it out to state a heat input; allowed 0 to 27.77778 (0 m³/h to
+    /// 100000 m³/h); usually 1.388889e-5 to 0.02777778 (0.05 m³/h to 100 m³/h); NaN means: a heat input is
+    /// stated.
+    cubic_metre_per_second_at_reference_conditions gas_flow;
+    /// Heat input of all that hangs on the pipe, gross; leave it out to state a flow; allowed 0 to 1e9 (0
+    /// kW to 1000000 kW); usually 500 to 1000000 (0.5 kW to 1000 kW); NaN means: a flow is stated.
+    watt_gross heat_input_gross;
+    /// Length of the pipe; allowed 0 to 10000; usually 0.1 to 100.
+    metre length;
+    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
+    metre fittings_length{0.0};
+    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
+    /// default 0.
+    ratio loss_coefficients{0.0};
+    /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
+    /// -30 to 30; default 0.
+    metre rise{0.0};
+    /// Bore; left out, that of the tube; allowed 0.001 to 2 (1 mm to 2000 mm); usually 0.006 to 0.16 (6 mm
+    /// to 160 mm); NaN means: that of the tube.
+    metre bore;
+    /// Roughness of the wall; left out, that of the tube or of drawn tubing; allowed 0 to 0.005 (0 mm to 5
+    /// mm); usually 0 to 0.0003 (0 mm to 0.3 mm); NaN means: that of the tube, or 0.0015 mm.
+    metre roughness;
+    /// Gauge pressure at the beginning of the pipe; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually
+    /// 500 to 20000 (5 mbar to 200 mbar).
+    pascal_gauge inlet_pressure;
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    kelvin gas_temperature{288.15};
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+    /// Density of the gas at reference conditions; left out, that of the fuel; allowed 0.05 to 6; NaN
+    /// means: that of the fuel.
+    kilogram_per_cubic_metre gas_density;
+    /// Dynamic viscosity of the gas; left out, that of the fuel; allowed 1e-6 to 0.0001; NaN means: that of
+    /// the fuel.
+    pascal_second gas_viscosity;
+};
+
+struct gas_pipe_drop_output {
+    /// Flow at reference conditions.
+    cubic_metre_per_second_at_reference_conditions gas_flow;
+    /// Flow as it enters the pipe.
+    cubic_metre_per_second_at_the_meter flow_in_pipe;
+    /// Density as it enters the pipe.
+    kilogram_per_cubic_metre density_in_pipe;
+    /// Dynamic viscosity.
+    pascal_second viscosity;
+    /// Mean velocity at the inlet.
+    metre_per_second velocity;
+    /// Reynolds number.
+    ratio reynolds_number;
+    /// Least Darcy friction factor; NaN means: no flow.
+    ratio friction_factor_low;
+    /// Greatest Darcy friction factor; NaN means: no flow.
+    ratio friction_factor_high;
+    /// Least friction drop with the density of the inlet.
+    pascal drop_at_inlet_density_low;
+    /// Greatest friction drop with the density of the inlet.
+    pascal drop_at_inlet_density_high;
+    /// Least friction drop, the gas expanding.
+    pascal pressure_drop_low;
+    /// Greatest friction drop, the gas expanding: the one to reckon with.
+    pascal pressure_drop_high;
+    /// Gain of gauge pressure by height; negative where a light gas goes down or a heavy one up.
+    pascal height_gain;
+    /// Least gauge pressure at the end of the pipe: the one to reckon with.
+    pascal_gauge outlet_pressure_low;
+    /// Greatest gauge pressure at the end of the pipe.
+    pascal_gauge outlet_pressure_high;
+};
+
+/// Pressure drop of gas in a pipe; see fw_gas_pipe_drop for settings, accuracy, cautions and sources.
+/// Pressure lost by friction and fittings and gained or lost by height in a gas pipe, as a band where
+/// the flow is in transition, and the pressure left at its end.
+inline gas_pipe_drop_output gas_pipe_drop(const context &settings, const gas_pipe_drop_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_gas_pipe_drop_output, gas_pipe_drop_output, fw_gas_pipe_drop_input>(
+        input, [&](const fw_gas_pipe_drop_input *given, fw_gas_pipe_drop_output *made) { return fw_gas_pipe_drop(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<gas_pipe_drop_output> gas_pipe_drop_batch(const context &settings, const std::vector<gas_pipe_drop_input> &inputs)
+{
+    rows<gas_pipe_drop_output> made{std::vector<gas_pipe_drop_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_gas_pipe_drop_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_pipe_drop_input *>(inputs.data()),
+        sizeof(gas_pipe_drop_input), reinterpret_cast<fw_gas_pipe_drop_output *>(made.outputs.data()), sizeof(gas_pipe_drop_output), made.status.data()));
+    return made;
+}
+
+struct gas_pipe_discharge_input {
+    /// Drop allowed between the gauges at both ends; set by the local rule; allowed 0.01 to 500000 (0.0001
+    /// mbar to 5000 mbar); usually 10 to 2000 (0.1 mbar to 20 mbar).
+    pascal allowed_drop;
+    /// Length of the pipe; allowed 0.01 to 10000; usually 0.1 to 100.
+    metre length;
+    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
+    metre fittings_length{0.0};
+    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
+    /// default 0.
+    ratio loss_coefficients{0.0};
+    /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
+    /// -30 to 30; default 0.
+    metre rise{0.0};
+    /// Bore; left out, that of the tube; allowed 0.001 to 2 (1 mm to 2000 mm); usually 0.006 to 0.16 (6 mm
+    /// to 160 mm); NaN means: that of the tube.
+    metre bore;
+    /// Roughness of the wall; left out, that of the tube or of drawn tubing; allowed 0 to 0.005 (0 mm to 5
+    /// mm); usually 0 to 0.0003 (0 mm to 0.3 mm); NaN means: that of the tube, or 0.0015 mm.
+    metre roughness;
+    /// Gauge pressure at the beginning of the pipe; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually
+    /// 500 to 20000 (5 mbar to 200 mbar).
+    pascal_gauge inlet_pressure;
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    kelvin gas_temperature{288.15};
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+    /// Density of the gas at reference conditions; left out, that of the fuel; allowed 0.05 to 6; NaN
+    /// means: that of the fuel.
+    kilogram_per_cubic_metre gas_density;
+    /// Dynamic viscosity of the gas; left out, that of the fuel; allowed 1e-6 to 0.0001; NaN means: that of
+    /// the fuel.
+    pascal_second gas_viscosity;
+};
+
+struct gas_pipe_discharge_output {
+    /// Flow at reference conditions that is certain: the one to reckon with.
+    cubic_metre_per_second_at_reference_conditions gas_flow_low;
+    /// Greatest flow at reference conditions, if the flow stayed laminar.
+    cubic_metre_per_second_at_reference_conditions gas_flow_high;
+    /// Heat input that the certain flow feeds, gross, with the calorific value of the fuel.
+    watt_gross heat_input_gross;
+    /// Velocity at the inlet with the certain flow.
+    metre_per_second velocity;
+    /// Reynolds number of the certain flow.
+    ratio reynolds_number_low;
+    /// Reynolds number of the greatest flow.
+    ratio reynolds_number_high;
+    /// Friction drop that is used, the height gain added to what is allowed.
+    pascal friction_drop;
+    /// Flow by Pole's old formula, for comparison only: it promises too much in small pipes.
+    cubic_metre_per_second_at_reference_conditions flow_by_pole;
+};
+
+/// Discharge of gas from a pipe; see fw_gas_pipe_discharge for settings, accuracy, cautions and sources.
+/// Flow of gas that a pipe passes for an allowed pressure drop, as a band where the flow is in
+/// transition.
+inline gas_pipe_discharge_output gas_pipe_discharge(const context &settings, const gas_pipe_discharge_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_gas_pipe_discharge_output, gas_pipe_discharge_output, fw_gas_pipe_discharge_input>(
+        input, [&](const fw_gas_pipe_discharge_input *given, fw_gas_pipe_discharge_output *made) { return fw_gas_pipe_discharge(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<gas_pipe_discharge_output> gas_pipe_discharge_batch(const context &settings, const std::vector<gas_pipe_discharge_input> &inputs)
+{
+    rows<gas_pipe_discharge_output> made{std::vector<gas_pipe_discharge_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_gas_pipe_discharge_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_pipe_discharge_input *>(inputs.data()),
+        sizeof(gas_pipe_discharge_input), reinterpret_cast<fw_gas_pipe_discharge_output *>(made.outputs.data()), sizeof(gas_pipe_discharge_output), made.status.data()));
+    return made;
+}
+
+struct gas_installation_input {
+    /// Gauge pressure at the meter outlet; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually 500 to
+    /// 20000 (5 mbar to 200 mbar).
+    pascal_gauge inlet_pressure;
+    /// Share of every load that is drawn; allowed 0 to 2 (0 % to 200 %); usually 0 to 1 (0 % to 100 %);
+    /// default 1 (100 %).
+    ratio load_factor{1.0};
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    kelvin gas_temperature{288.15};
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+};
+
+struct gas_installation_output {
+    /// Flow at reference conditions through the meter.
+    cubic_metre_per_second_at_reference_conditions gas_flow;
+    /// Heat input drawn, gross.
+    watt_gross heat_input_gross;
+    /// Greatest drop from the meter to an appliance: the one to reckon with.
+    pascal greatest_drop;
+    /// Least gauge pressure at an appliance: the one to reckon with.
+    pascal_gauge lowest_appliance_pressure_low;
+    /// The same if all flow in transition stayed laminar.
+    pascal_gauge lowest_appliance_pressure_high;
+    /// Greatest velocity.
+    metre_per_second greatest_velocity;
+    /// Sections in which the flow is neither laminar nor turbulent.
+    ratio sections_in_transition;
+    /// Gas held by the pipes, fittings counted by their equivalent length.
+    cubic_metre pipe_volume;
+};
+
+/// Pressures in a branched gas installation; see fw_gas_installation for settings, accuracy, cautions and sources.
+/// Flow, velocity, drop and pressure in every section of a branched installation, and the pressure at
+/// the worst-off appliance.
+inline gas_installation_output gas_installation(const context &settings, const gas_installation_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_gas_installation_output, gas_installation_output, fw_gas_installation_input>(
+        input, [&](const fw_gas_installation_input *given, fw_gas_installation_output *made) { return fw_gas_installation(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<gas_installation_output> gas_installation_batch(const context &settings, const std::vector<gas_installation_input> &inputs)
+{
+    rows<gas_installation_output> made{std::vector<gas_installation_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_gas_installation_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_installation_input *>(inputs.data()),
+        sizeof(gas_installation_input), reinterpret_cast<fw_gas_installation_output *>(made.outputs.data()), sizeof(gas_installation_output), made.status.data()));
+    return made;
+}
+
+struct gas_pipe_sizing_input {
+    /// Drop allowed from the meter to any appliance; set by the local rule; allowed 0.1 to 500000 (0.001
+    /// mbar to 5000 mbar); usually 10 to 2000 (0.1 mbar to 20 mbar).
+    pascal allowed_drop;
+    /// Velocity that no section may exceed; set by the local rule; allowed 0.1 to 100; usually 1 to 30; NaN
+    /// means: no limit.
+    metre_per_second velocity_limit;
+    /// Gauge pressure at the meter outlet; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually 500 to
+    /// 20000 (5 mbar to 200 mbar).
+    pascal_gauge inlet_pressure;
+    /// Share of every load that is reckoned with; allowed 0 to 2 (0 % to 200 %); usually 0.01 to 1 (1 % to
+    /// 100 %); default 1 (100 %).
+    ratio load_factor{1.0};
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    kelvin gas_temperature{288.15};
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+};
+
+struct gas_pipe_sizing_output {
+    /// Gas held by the pipes, the least that will do.
+    cubic_metre pipe_volume;
+    /// Greatest drop from the meter to an appliance.
+    pascal greatest_drop;
+    /// Drop left over.
+    pascal spare_drop;
+    /// Least gauge pressure at an appliance.
+    pascal_gauge lowest_appliance_pressure;
+    /// Greatest velocity.
+    metre_per_second greatest_velocity;
+    /// Widest bore chosen.
+    metre widest_bore;
+};
+
+/// Sizing of a branched gas installation; see fw_gas_pipe_sizing for settings, accuracy, cautions and sources.
+/// The tube for each section of a branched installation so that no appliance loses more than the
+/// allowed drop, no section flows too fast or widens away from the meter, and the pipes hold the least
+/// gas.
+inline gas_pipe_sizing_output gas_pipe_sizing(const context &settings, const gas_pipe_sizing_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_gas_pipe_sizing_output, gas_pipe_sizing_output, fw_gas_pipe_sizing_input>(
+        input, [&](const fw_gas_pipe_sizing_input *given, fw_gas_pipe_sizing_output *made) { return fw_gas_pipe_sizing(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<gas_pipe_sizing_output> gas_pipe_sizing_batch(const context &settings, const std::vector<gas_pipe_sizing_input> &inputs)
+{
+    rows<gas_pipe_sizing_output> made{std::vector<gas_pipe_sizing_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_gas_pipe_sizing_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_pipe_sizing_input *>(inputs.data()),
+        sizeof(gas_pipe_sizing_input), reinterpret_cast<fw_gas_pipe_sizing_output *>(made.outputs.data()), sizeof(gas_pipe_sizing_output), made.status.data()));
+    return made;
+}
+
 struct absolute_pressure_input {
     /// Pressure above the atmosphere; negative below it; allowed -110000 to 1e7 (-1100 mbar to 100000
     /// mbar).
     pascal_gauge gauge_pressure;
     /// Pressure of the atmosphere at the place, not reduced to sea level; allowed 50000 to 110000 (500 mbar
     /// to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar).
-    pascal_absolute barometer;
+    pascal_absolute barometric_pressure;
 };
 
 struct absolute_pressure_output {
@@ -4676,79 +5068,11 @@ inline rows<flame_supervision_voltage_output> flame_supervision_voltage_batch(co
     return made;
 }
 
-struct gas_mass_concentration_input {
-    /// Share by volume, dry or wet as it was measured; the concentration stands on the same basis; allowed
-    /// 0 to 1 (0 ppm to 1000000 ppm); usually 0 to 0.005 (0 ppm to 5000 ppm).
-    ratio volume_fraction;
-    /// Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
-    /// 273.15 to 298.15 (0 °C to 25 °C).
-    kelvin temperature;
-    /// Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
-    /// 80000 to 105000 (800 mbar to 1050 mbar).
-    pascal_absolute pressure;
-};
-
-struct gas_mass_concentration_output {
-    /// Mass of the gas per volume of the mixture.
-    kilogram_per_cubic_metre mass_concentration;
-};
-
-/// Mass concentration of a gas; see fw_gas_mass_concentration for settings, accuracy, cautions and sources.
-/// Milligrams per cubic metre from parts per million at a stated temperature and pressure.
-inline gas_mass_concentration_output gas_mass_concentration(const context &settings, const gas_mass_concentration_input &input, fw_notices *notices = nullptr)
-{
-    return detail::one<fw_gas_mass_concentration_output, gas_mass_concentration_output, fw_gas_mass_concentration_input>(
-        input, [&](const fw_gas_mass_concentration_input *given, fw_gas_mass_concentration_output *made) { return fw_gas_mass_concentration(settings.get(), given, made, notices); });
-}
-
-/// The same over many inputs; no row is lost.
-inline rows<gas_mass_concentration_output> gas_mass_concentration_batch(const context &settings, const std::vector<gas_mass_concentration_input> &inputs)
-{
-    rows<gas_mass_concentration_output> made{std::vector<gas_mass_concentration_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
-    detail::check(fw_gas_mass_concentration_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_mass_concentration_input *>(inputs.data()),
-        sizeof(gas_mass_concentration_input), reinterpret_cast<fw_gas_mass_concentration_output *>(made.outputs.data()), sizeof(gas_mass_concentration_output), made.status.data()));
-    return made;
-}
-
-struct gas_volume_fraction_input {
-    /// Mass of the gas per volume of the mixture; the share stands on the same basis, dry or wet; allowed 0
-    /// to 5 (0 mg/m³ to 5000000 mg/m³); usually 0 to 0.01 (0 mg/m³ to 10000 mg/m³).
-    kilogram_per_cubic_metre mass_concentration;
-    /// Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
-    /// 273.15 to 298.15 (0 °C to 25 °C).
-    kelvin temperature;
-    /// Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
-    /// 80000 to 105000 (800 mbar to 1050 mbar).
-    pascal_absolute pressure;
-};
-
-struct gas_volume_fraction_output {
-    /// Share by volume.
-    ratio volume_fraction;
-};
-
-/// Volume fraction of a gas; see fw_gas_volume_fraction for settings, accuracy, cautions and sources.
-/// Parts per million from milligrams per cubic metre at a stated temperature and pressure.
-inline gas_volume_fraction_output gas_volume_fraction(const context &settings, const gas_volume_fraction_input &input, fw_notices *notices = nullptr)
-{
-    return detail::one<fw_gas_volume_fraction_output, gas_volume_fraction_output, fw_gas_volume_fraction_input>(
-        input, [&](const fw_gas_volume_fraction_input *given, fw_gas_volume_fraction_output *made) { return fw_gas_volume_fraction(settings.get(), given, made, notices); });
-}
-
-/// The same over many inputs; no row is lost.
-inline rows<gas_volume_fraction_output> gas_volume_fraction_batch(const context &settings, const std::vector<gas_volume_fraction_input> &inputs)
-{
-    rows<gas_volume_fraction_output> made{std::vector<gas_volume_fraction_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
-    detail::check(fw_gas_volume_fraction_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_gas_volume_fraction_input *>(inputs.data()),
-        sizeof(gas_volume_fraction_input), reinterpret_cast<fw_gas_volume_fraction_output *>(made.outputs.data()), sizeof(gas_volume_fraction_output), made.status.data()));
-    return made;
-}
-
 struct inclined_gauge_input {
     /// Movement of the liquid along the tube, positive for a pressure and negative for a draught; allowed
     /// -2 to 2 (-2000 mm to 2000 mm).
     metre length;
-    /// Angle of the tube to the horizontal; allowed 0.01745329 to 1.570796 (1 ° to 90 °); usually
+    /// Angle of the tube to the horizontal; allowed 0.003490659 to 1.570796 (0.2 ° to 90 °); usually
     /// 0.03490659 to 0.7853982 (2 ° to 45 °).
     radian angle;
     /// Relative density of the liquid to conventional water, as printed on the gauge; allowed 0.5 to 14;
@@ -4796,7 +5120,7 @@ struct liquid_column_input {
     /// Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
     /// 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
     /// 101325 (1013.25 mbar).
-    pascal_absolute barometer{101325.0};
+    pascal_absolute barometric_pressure{101325.0};
 };
 
 struct liquid_column_output {
@@ -5346,7 +5670,7 @@ struct u_gauge_input {
     /// Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
     /// 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
     /// 101325 (1013.25 mbar).
-    pascal_absolute barometer{101325.0};
+    pascal_absolute barometric_pressure{101325.0};
 };
 
 struct u_gauge_output {
@@ -5380,6 +5704,52 @@ inline rows<u_gauge_output> u_gauge_batch(const context &settings, const std::ve
     rows<u_gauge_output> made{std::vector<u_gauge_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_u_gauge_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_u_gauge_input *>(inputs.data()),
         sizeof(u_gauge_input), reinterpret_cast<fw_u_gauge_output *>(made.outputs.data()), sizeof(u_gauge_output), made.status.data()));
+    return made;
+}
+
+struct vent_free_area_input {
+    /// Width over all of the opening in the wall or of the grille's core; allowed 0.001 to 10 (1 mm to
+    /// 10000 mm); usually 0.05 to 1 (50 mm to 1000 mm).
+    metre width;
+    /// Height over all; allowed 0.001 to 10 (1 mm to 10000 mm); usually 0.05 to 1 (50 mm to 1000 mm).
+    metre height;
+    /// Number of like openings within; allowed 1 to 100000; NaN means: a free share is stated.
+    ratio opening_count;
+    /// Width of one opening, clear; allowed 0.0001 to 10 (0.1 mm to 10000 mm); NaN means: a free share is
+    /// stated.
+    metre opening_width;
+    /// Height of one opening, clear; allowed 0.0001 to 10 (0.1 mm to 10000 mm); NaN means: a free share is
+    /// stated.
+    metre opening_height;
+    /// Free over overall area as its maker states it; leave it out where the openings are measured; allowed
+    /// 0.01 to 1 (1 % to 100 %); usually 0.2 to 0.9 (20 % to 90 %); NaN means: the openings are measured.
+    ratio free_share;
+};
+
+struct vent_free_area_output {
+    /// Overall area, which says nothing of the air that passes.
+    square_metre_overall overall_area;
+    /// Free area: the sum of the openings.
+    square_metre_free free_area;
+    /// Free over overall area.
+    ratio free_share;
+};
+
+/// Free area of a ventilator; see fw_vent_free_area for settings, accuracy, cautions and sources.
+/// Free area of a ventilator from its openings or from its maker's share, kept apart from its overall
+/// area.
+inline vent_free_area_output vent_free_area(const vent_free_area_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_vent_free_area_output, vent_free_area_output, fw_vent_free_area_input>(
+        input, [&](const fw_vent_free_area_input *given, fw_vent_free_area_output *made) { return fw_vent_free_area(given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<vent_free_area_output> vent_free_area_batch(const std::vector<vent_free_area_input> &inputs)
+{
+    rows<vent_free_area_output> made{std::vector<vent_free_area_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_vent_free_area_batch(inputs.size(), reinterpret_cast<const fw_vent_free_area_input *>(inputs.data()),
+        sizeof(vent_free_area_input), reinterpret_cast<fw_vent_free_area_output *>(made.outputs.data()), sizeof(vent_free_area_output), made.status.data()));
     return made;
 }
 
@@ -5799,6 +6169,59 @@ inline rows<chimney_draught_output> chimney_draught_batch(const std::vector<chim
     rows<chimney_draught_output> made{std::vector<chimney_draught_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_chimney_draught_batch(inputs.size(), reinterpret_cast<const fw_chimney_draught_input *>(inputs.data()),
         sizeof(chimney_draught_input), reinterpret_cast<fw_chimney_draught_output *>(made.outputs.data()), sizeof(chimney_draught_output), made.status.data()));
+    return made;
+}
+
+struct flue_gas_flow_input {
+    /// Heat input on the net basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW
+    /// to 200 kW).
+    watt_net heat_input_net;
+    /// Air in the flue over the air needed, with what a draught diverter draws in; allowed 1 to 50; usually
+    /// 1.1 to 6.
+    ratio excess_air_ratio;
+    /// Temperature of the flue gas, for its heat capacity and volume; allowed 273.15 to 1273.15 (0 °C to
+    /// 1000 °C); usually 313.15 to 523.15 (40 °C to 250 °C); default 373.15 (100 °C).
+    kelvin flue_temperature{373.15};
+    /// Temperature of the air that is drawn in; allowed 253.15 to 333.15 (-20 °C to 60 °C); usually 263.15
+    /// to 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    kelvin air_temperature{288.15};
+    /// Relative humidity of that air; allowed 0 to 1 (0 % to 100 %); default 0.6 (60 %).
+    ratio air_relative_humidity{0.6};
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pascal_absolute barometric_pressure{101325.0};
+};
+
+struct flue_gas_flow_output {
+    /// Mass flow.
+    kilogram_per_second mass_flow;
+    /// Volume flow at the flue temperature and the barometer.
+    cubic_metre_per_second volume_flow;
+    /// Specific gas constant.
+    joule_per_kilogram_kelvin flue_gas_constant;
+    /// Specific heat capacity at constant pressure.
+    joule_per_kilogram_kelvin specific_heat_capacity;
+    /// Share of water vapour.
+    ratio_wet water_vapour;
+    /// Dew point of that vapour; NaN means: below freezing.
+    kelvin dew_point;
+};
+
+/// Flue gas of a heat input; see fw_flue_gas_flow for settings, accuracy, cautions and sources.
+/// Mass and volume flow, gas constant, heat capacity, water vapour and dew point of the flue gas that a
+/// burner and its dilution air send up the flue.
+inline flue_gas_flow_output flue_gas_flow(const context &settings, const flue_gas_flow_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_flue_gas_flow_output, flue_gas_flow_output, fw_flue_gas_flow_input>(
+        input, [&](const fw_flue_gas_flow_input *given, fw_flue_gas_flow_output *made) { return fw_flue_gas_flow(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<flue_gas_flow_output> flue_gas_flow_batch(const context &settings, const std::vector<flue_gas_flow_input> &inputs)
+{
+    rows<flue_gas_flow_output> made{std::vector<flue_gas_flow_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_flue_gas_flow_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_flue_gas_flow_input *>(inputs.data()),
+        sizeof(flue_gas_flow_input), reinterpret_cast<fw_flue_gas_flow_output *>(made.outputs.data()), sizeof(flue_gas_flow_output), made.status.data()));
     return made;
 }
 

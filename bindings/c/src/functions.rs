@@ -186,6 +186,9 @@ pub type fw_square_metre_free = f64;
 /// Thermal resistance of an area, SI.
 pub type fw_square_metre_kelvin_per_watt = f64;
 
+/// Area (overall), SI.
+pub type fw_square_metre_overall = f64;
+
 /// Kinematic viscosity, SI.
 pub type fw_square_metre_per_second = f64;
 
@@ -309,7 +312,7 @@ pub struct fw_combustion_products_input {
     pub relative_humidity: fw_ratio,
     /// Absolute pressure of the atmosphere; allowed 60000 to 110000 (600 mbar to 1100 mbar); default 101325
     /// (1013.25 mbar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
     /// Compression factor of the fuel gas at 15 °C, for the real volume of air per volume of gas; allowed
     /// 0.8 to 1.1; default 1.
     pub fuel_compression_factor: fw_ratio,
@@ -825,7 +828,7 @@ pub struct fw_flue_analysis_input {
     /// Absolute pressure of the atmosphere at the place, not reduced to sea level; allowed 60000 to 110000
     /// (600 mbar to 1100 mbar); usually 80000 to 104500 (800 mbar to 1045 mbar); default 101325 (1013.25
     /// mbar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
     /// Relative humidity of the combustion air; dry air is the convention of published loss figures;
     /// allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
     pub relative_humidity: fw_ratio,
@@ -2895,7 +2898,7 @@ static PIPE_HEAT_LOSS: Face = Face::new("pipe_heat_loss");
 /// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
 /// of air, fitted to 2e-6).
 ///
-/// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+/// Source: IAPWS SR6-08(2011), R12-08, R15-11 (properties of water, 0 to 110 °C).
 ///
 /// `notices` may be NULL.
 #[unsafe(no_mangle)]
@@ -2937,7 +2940,7 @@ pub unsafe extern "C" fn fw_pipe_heat_loss_unset(input: *mut fw_pipe_heat_loss_i
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct fw_pipe_temperature_drop_input {
-    /// Temperature of the water where it enters; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 278.15
+    /// Temperature of the water where it enters; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 278.15
     /// to 368.15 (5 °C to 95 °C).
     pub inlet_temperature: fw_kelvin,
     /// Flow of the water where it enters; allowed 2.777778e-9 to 0.2777778 (0.01 L/h to 1000000 L/h);
@@ -3039,7 +3042,7 @@ static PIPE_TEMPERATURE_DROP: Face = Face::new("pipe_temperature_drop");
 /// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
 /// of air, fitted to 2e-6).
 ///
-/// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+/// Source: IAPWS SR6-08(2011), R12-08, R15-11 (properties of water, 0 to 110 °C).
 ///
 /// `notices` may be NULL.
 #[unsafe(no_mangle)]
@@ -3081,10 +3084,10 @@ pub unsafe extern "C" fn fw_pipe_temperature_drop_unset(input: *mut fw_pipe_temp
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct fw_pipe_cool_down_input {
-    /// Temperature of water and pipe at the start; allowed 273.15 to 473.15 (0 °C to 200 °C); usually
+    /// Temperature of water and pipe at the start; allowed 273.15 to 383.15 (0 °C to 110 °C); usually
     /// 293.15 to 368.15 (20 °C to 95 °C).
     pub start_temperature: fw_kelvin,
-    /// Temperature the water is to come to; allowed 273.15 to 473.15 (0 °C to 200 °C); usually 283.15 to
+    /// Temperature the water is to come to; allowed 273.15 to 383.15 (0 °C to 110 °C); usually 283.15 to
     /// 363.15 (10 °C to 90 °C).
     pub target_temperature: fw_kelvin,
     /// Time after which the temperature is asked; allowed 0 to 6000000 (0 min to 100000 min); NaN means:
@@ -3190,7 +3193,7 @@ static PIPE_COOL_DOWN: Face = Face::new("pipe_cool_down");
 /// Source: Lemmon et al. 2000 and Lemmon & Jacobsen 2004, as CoolProp 8.0.0 evaluates them (properties
 /// of air, fitted to 2e-6).
 ///
-/// Source: IAPWS R7-97(2012), R12-08, R15-11 (properties of water).
+/// Source: IAPWS SR6-08(2011), R12-08, R15-11 (properties of water, 0 to 110 °C).
 ///
 /// `notices` may be NULL.
 #[unsafe(no_mangle)]
@@ -3412,7 +3415,7 @@ pub struct fw_boiling_point_input {
     pub water_pressure: fw_pascal_gauge,
     /// Pressure of the air; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 70000 to 105000 (700
     /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
     /// Temperature of the water, where the margin to boiling is wanted; allowed 273.15 to 623.15 (0 °C to
     /// 350 °C); NaN means: not asked.
     pub water_temperature: fw_kelvin,
@@ -3520,10 +3523,18 @@ pub struct fw_cool_down_input {
     pub flow_length: fw_metre,
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     pub return_length: fw_metre,
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     pub emitter_output: fw_watt,
@@ -3533,6 +3544,9 @@ pub struct fw_cool_down_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -3543,7 +3557,7 @@ pub struct fw_cool_down_input {
     pub room_loss: fw_watt_per_kelvin,
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    pub outside_temperature: fw_kelvin,
+    pub outdoor_temperature: fw_kelvin,
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     pub block_temperature: fw_kelvin,
@@ -3558,7 +3572,7 @@ pub struct fw_cool_down_input {
     /// 293.15 to 368.15 (20 °C to 95 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_cool_down_input>() == 26 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_cool_down_input>() == 29 * size_of::<f64>());
 
 /// What comes out of fw_cool_down.
 #[repr(C)]
@@ -3615,12 +3629,22 @@ static COOL_DOWN: Face = Face::new("cool_down");
 /// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 /// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 /// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-/// closed, default ); `pump` (Whether the pump runs while the block cools, one of running, stopped,
-/// default running); `watched` (The point whose temperature counts: the water of the block, its metal,
-/// the end of the flow pipe, the emitter, or the end of the return pipe, one of block, metal, flow_end,
-/// emitter, return_end, default block); `thresholds` (Temperatures to list the times of, each with a
-/// name: for draining, for touching (a threshold is the caller's policy; that a hand can rest on metal
-/// below about 50 °C is common practice without a source), default ); NULL takes every default.
+/// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+/// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+/// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+/// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+/// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+/// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+/// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+/// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+/// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+/// and conductivity, default ); `pump` (Whether the pump runs while the block cools, one of running,
+/// stopped, default running); `watched` (The point whose temperature counts: the water of the block,
+/// its metal, the end of the flow pipe, the emitter, the end of the return pipe, or a room that warms
+/// up, one of block, metal, flow_end, emitter, return_end, room, default block); `thresholds`
+/// (Temperatures to list the times of, each with a name: for draining, for touching (a threshold is the
+/// caller's policy; that a hand can rest on metal below about 50 °C is common practice without a
+/// source), default ); NULL takes every default.
 ///
 /// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 ///
@@ -3637,7 +3661,7 @@ pub unsafe extern "C" fn fw_cool_down(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.evaluate::<26, 12>(context, input.cast(), output.cast(), notices) }
+    unsafe { COOL_DOWN.evaluate::<29, 12>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_cool_down over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -3653,7 +3677,7 @@ pub unsafe extern "C" fn fw_cool_down_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.batch::<26, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { COOL_DOWN.batch::<29, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_cool_down into `input`, and NaN into what must be given or may be left out.
@@ -3661,7 +3685,7 @@ pub unsafe extern "C" fn fw_cool_down_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_cool_down_unset(input: *mut fw_cool_down_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.unset::<26>(input.cast()) }
+    unsafe { COOL_DOWN.unset::<29>(input.cast()) }
 }
 
 /// What goes into fw_pump_overrun.
@@ -3702,10 +3726,18 @@ pub struct fw_pump_overrun_input {
     pub flow_length: fw_metre,
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     pub return_length: fw_metre,
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     pub emitter_output: fw_watt,
@@ -3715,6 +3747,9 @@ pub struct fw_pump_overrun_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -3725,7 +3760,7 @@ pub struct fw_pump_overrun_input {
     pub room_loss: fw_watt_per_kelvin,
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    pub outside_temperature: fw_kelvin,
+    pub outdoor_temperature: fw_kelvin,
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     pub block_temperature: fw_kelvin,
@@ -3745,8 +3780,17 @@ pub struct fw_pump_overrun_input {
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     pub sensor_time_constant: fw_second,
+    /// Time after which the pump was seen to stop; allowed 0 to 600000 (0 min to 10000 min); NaN means: not
+    /// observed.
+    pub observed_stop_time: fw_second,
+    /// Standard uncertainty of that observation; allowed 0 to 3600; default 10.
+    pub observation_uncertainty: fw_second,
+    /// Relative standard uncertainty of the time computed, by what is uncertain in losses and heat
+    /// capacities; propagate it, or take 15 % (common practice, no source); allowed 0 to 1 (0 % to 100 %);
+    /// default 0.15 (15 %).
+    pub model_uncertainty: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_pump_overrun_input>() == 28 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pump_overrun_input>() == 34 * size_of::<f64>());
 
 /// What comes out of fw_pump_overrun.
 #[repr(C)]
@@ -3777,8 +3821,11 @@ pub struct fw_pump_overrun_output {
     /// Time until the pump stops for the first time with the circuits in their second state; NaN means: no
     /// circuit changes over, or never.
     pub stop_time_after: fw_second,
+    /// Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they
+    /// agree; NaN means: not observed, or never.
+    pub deviation: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_pump_overrun_output>() == 11 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pump_overrun_output>() == 12 * size_of::<f64>());
 
 static PUMP_OVERRUN: Face = Face::new("pump_overrun");
 
@@ -3802,7 +3849,16 @@ static PUMP_OVERRUN: Face = Face::new("pump_overrun");
 /// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 /// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 /// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-/// closed, default ); NULL takes every default.
+/// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+/// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+/// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+/// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+/// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+/// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+/// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+/// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+/// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+/// and conductivity, default ); NULL takes every default.
 ///
 /// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 ///
@@ -3817,7 +3873,7 @@ pub unsafe extern "C" fn fw_pump_overrun(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.evaluate::<28, 11>(context, input.cast(), output.cast(), notices) }
+    unsafe { PUMP_OVERRUN.evaluate::<34, 12>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_pump_overrun over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -3833,7 +3889,7 @@ pub unsafe extern "C" fn fw_pump_overrun_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.batch::<28, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { PUMP_OVERRUN.batch::<34, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_pump_overrun into `input`, and NaN into what must be given or may be left out.
@@ -3841,7 +3897,7 @@ pub unsafe extern "C" fn fw_pump_overrun_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_pump_overrun_unset(input: *mut fw_pump_overrun_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.unset::<28>(input.cast()) }
+    unsafe { PUMP_OVERRUN.unset::<34>(input.cast()) }
 }
 
 /// What goes into fw_overshoot.
@@ -3882,10 +3938,18 @@ pub struct fw_overshoot_input {
     pub flow_length: fw_metre,
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     pub return_length: fw_metre,
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     pub emitter_output: fw_watt,
@@ -3895,6 +3959,9 @@ pub struct fw_overshoot_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -3905,7 +3972,7 @@ pub struct fw_overshoot_input {
     pub room_loss: fw_watt_per_kelvin,
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    pub outside_temperature: fw_kelvin,
+    pub outdoor_temperature: fw_kelvin,
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     pub block_temperature: fw_kelvin,
@@ -3929,7 +3996,7 @@ pub struct fw_overshoot_input {
     /// to 388.15 (80 °C to 115 °C); NaN means: not compared.
     pub limit_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_overshoot_input>() == 29 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_overshoot_input>() == 32 * size_of::<f64>());
 
 /// What comes out of fw_overshoot.
 #[repr(C)]
@@ -3985,7 +4052,16 @@ static OVERSHOOT: Face = Face::new("overshoot");
 /// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 /// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 /// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-/// closed, default ); NULL takes every default.
+/// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+/// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+/// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+/// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+/// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+/// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+/// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+/// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+/// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+/// and conductivity, default ); NULL takes every default.
 ///
 /// Source: energy balance of metal and water coupled by a film; first law (residual heat).
 ///
@@ -4000,7 +4076,7 @@ pub unsafe extern "C" fn fw_overshoot(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.evaluate::<29, 11>(context, input.cast(), output.cast(), notices) }
+    unsafe { OVERSHOOT.evaluate::<32, 11>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_overshoot over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4016,7 +4092,7 @@ pub unsafe extern "C" fn fw_overshoot_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.batch::<29, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { OVERSHOOT.batch::<32, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_overshoot into `input`, and NaN into what must be given or may be left out.
@@ -4024,7 +4100,7 @@ pub unsafe extern "C" fn fw_overshoot_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_overshoot_unset(input: *mut fw_overshoot_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.unset::<29>(input.cast()) }
+    unsafe { OVERSHOOT.unset::<32>(input.cast()) }
 }
 
 /// What goes into fw_warm_up.
@@ -4065,10 +4141,18 @@ pub struct fw_warm_up_input {
     pub flow_length: fw_metre,
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     pub return_length: fw_metre,
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     pub emitter_output: fw_watt,
@@ -4078,6 +4162,9 @@ pub struct fw_warm_up_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -4088,7 +4175,7 @@ pub struct fw_warm_up_input {
     pub room_loss: fw_watt_per_kelvin,
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    pub outside_temperature: fw_kelvin,
+    pub outdoor_temperature: fw_kelvin,
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     pub block_temperature: fw_kelvin,
@@ -4120,7 +4207,7 @@ pub struct fw_warm_up_input {
     /// 293.15 to 363.15 (20 °C to 90 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_warm_up_input>() == 32 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_warm_up_input>() == 35 * size_of::<f64>());
 
 /// What comes out of fw_warm_up.
 #[repr(C)]
@@ -4159,11 +4246,20 @@ static WARM_UP: Face = Face::new("warm_up");
 /// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 /// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 /// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-/// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
-/// down to a least output, one of fixed, two_stage, modulating, default fixed); `watched` (The point
-/// whose temperature counts: the water of the block, its metal, the end of the flow pipe, the emitter,
-/// or the end of the return pipe, one of block, metal, flow_end, emitter, return_end, default block);
-/// NULL takes every default.
+/// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+/// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+/// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+/// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+/// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+/// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+/// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+/// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+/// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+/// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
+/// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `watched`
+/// (The point whose temperature counts: the water of the block, its metal, the end of the flow pipe,
+/// the emitter, the end of the return pipe, or a room that warms up, one of block, metal, flow_end,
+/// emitter, return_end, room, default block); NULL takes every default.
 ///
 /// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 ///
@@ -4178,7 +4274,7 @@ pub unsafe extern "C" fn fw_warm_up(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.evaluate::<32, 8>(context, input.cast(), output.cast(), notices) }
+    unsafe { WARM_UP.evaluate::<35, 8>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_warm_up over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4194,7 +4290,7 @@ pub unsafe extern "C" fn fw_warm_up_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.batch::<32, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { WARM_UP.batch::<35, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_warm_up into `input`, and NaN into what must be given or may be left out.
@@ -4202,7 +4298,7 @@ pub unsafe extern "C" fn fw_warm_up_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_warm_up_unset(input: *mut fw_warm_up_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.unset::<32>(input.cast()) }
+    unsafe { WARM_UP.unset::<35>(input.cast()) }
 }
 
 /// What goes into fw_circuit_cycling.
@@ -4243,10 +4339,18 @@ pub struct fw_circuit_cycling_input {
     pub flow_length: fw_metre,
     /// Length of the return pipe of the main circuit; allowed 0 to 1000; usually 0.2 to 100.
     pub return_length: fw_metre,
-    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000.
+    /// Heat capacity of pipe and water per length; allowed 1 to 100000; usually 200 to 10000; NaN means: of
+    /// the named tube and its water.
     pub pipe_heat_capacity: fw_joule_per_metre_kelvin,
-    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5.
+    /// Heat loss of the pipe per length and kelvin over the room; allowed 0 to 50; usually 0.05 to 5; NaN
+    /// means: of the named tube, by convection and radiation.
     pub pipe_loss: fw_watt_per_metre_kelvin_of_length,
+    /// Thickness of the insulation of a named tube; 0 for a bare pipe; allowed 0 to 0.5 (0 mm to 500 mm);
+    /// usually 0 to 0.12 (0 mm to 120 mm); default 0 (0 mm).
+    pub insulation_thickness: fw_metre,
+    /// Thermal conductivity of that insulation; allowed 0.005 to 5; usually 0.015 to 0.1; NaN means: as the
+    /// named insulation at its mean temperature, or bare.
+    pub insulation_conductivity: fw_watt_per_metre_kelvin,
     /// Output of the emitter of the main circuit at 50 K over the room; zero for a bypass; allowed 0 to
     /// 1000000; usually 0 to 40000; default 0.
     pub emitter_output: fw_watt,
@@ -4256,6 +4360,9 @@ pub struct fw_circuit_cycling_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -4266,7 +4373,7 @@ pub struct fw_circuit_cycling_input {
     pub room_loss: fw_watt_per_kelvin,
     /// Outside temperature for such a room; allowed 213.15 to 323.15 (-60 °C to 50 °C); default 278.15 (5
     /// °C).
-    pub outside_temperature: fw_kelvin,
+    pub outdoor_temperature: fw_kelvin,
     /// Temperature of the block at the start; allowed 273.15 to 423.15 (0 °C to 150 °C); usually 278.15 to
     /// 383.15 (5 °C to 110 °C).
     pub block_temperature: fw_kelvin,
@@ -4298,7 +4405,7 @@ pub struct fw_circuit_cycling_input {
     /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
     pub anti_cycling_delay: fw_second,
 }
-const _: () = assert!(size_of::<fw_circuit_cycling_input>() == 32 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_circuit_cycling_input>() == 35 * size_of::<f64>());
 
 /// What comes out of fw_circuit_cycling.
 #[repr(C)]
@@ -4339,9 +4446,18 @@ static CIRCUIT_CYCLING: Face = Face::new("circuit_cycling");
 /// is cut into. More cells keep a temperature front sharper, default 10); `return_cells` (Number of
 /// stirred cells the return pipe of each circuit is cut into, default 10); `circuits` (Further circuits
 /// parallel to the main one. Each may carry a name, and an opening: open, opened_after, closed_after or
-/// closed, default ); `burner` (How the burner gives its output: fixed, in two stages, or modulating
-/// down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes every
-/// default.
+/// closed, default ); `position` (How the run lies: horizontal or vertical in still air, or across the
+/// wind, one of horizontal, vertical, wind, default horizontal); `correlation` (Whose correlation for
+/// the film outside; the usual one is Churchill-Chu, Popiel or Churchill-Bernstein by position, one of
+/// usual, Churchill-Chu, Morgan, ISO 12241, Popiel, Popiel laminar, Le Fevre-Ede, Churchill-Bernstein,
+/// default usual); `tube` (The tube by name, such as "copper 22x0.9"; diameter, wall and conductivity
+/// may be given by value instead, default ); `insulation` (The insulation by name, such as "mineral
+/// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
+/// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
+/// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
+/// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
+/// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes
+/// every default.
 ///
 /// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 ///
@@ -4356,7 +4472,7 @@ pub unsafe extern "C" fn fw_circuit_cycling(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.evaluate::<32, 8>(context, input.cast(), output.cast(), notices) }
+    unsafe { CIRCUIT_CYCLING.evaluate::<35, 8>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_circuit_cycling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4372,7 +4488,7 @@ pub unsafe extern "C" fn fw_circuit_cycling_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.batch::<32, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { CIRCUIT_CYCLING.batch::<35, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_circuit_cycling into `input`, and NaN into what must be given or may be left out.
@@ -4380,7 +4496,7 @@ pub unsafe extern "C" fn fw_circuit_cycling_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_circuit_cycling_unset(input: *mut fw_circuit_cycling_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.unset::<32>(input.cast()) }
+    unsafe { CIRCUIT_CYCLING.unset::<35>(input.cast()) }
 }
 
 /// What goes into fw_cool_down_fit.
@@ -4712,7 +4828,7 @@ pub struct fw_tightness_test_input {
     pub gauge_bore: fw_metre,
     /// Gross calorific value of the gas at the reference conditions below; allowed 1000000 to 2e8 (1 MJ/m³
     /// to 200 MJ/m³); NaN means: not stated.
-    pub calorific_value_gross: fw_joule_per_cubic_metre_gross,
+    pub gross_calorific_value: fw_joule_per_cubic_metre_gross,
     /// Reference temperature to which the leak is stated; allowed 273.15 to 298.15 (0 °C to 25 °C); default
     /// 288.15 (15 °C).
     pub reference_temperature: fw_kelvin,
@@ -5048,15 +5164,17 @@ pub struct fw_leak_scaling_input {
     /// Gauge pressure in operation; allowed 1 to 1000000 (0.01 mbar to 10000 mbar); usually 500 to 100000
     /// (5 mbar to 1000 mbar).
     pub operating_pressure: fw_pascal_gauge,
-    /// Density over that of air of the gas tested with; 1 for air; allowed 0.05 to 5; default 1.
+    /// Density over that of air of the gas tested with; left out, that of the test gas named; allowed 0.05
+    /// to 5; NaN means: that of the test gas.
     pub test_relative_density: fw_ratio,
-    /// Density over that of air of the gas in operation; allowed 0.05 to 5; default 1.
+    /// Density over that of air of the gas in operation; left out, that of the gas named; allowed 0.05 to
+    /// 5; NaN means: that of the operating gas.
     pub operating_relative_density: fw_ratio,
-    /// Viscosity of the gas tested with; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
-    /// air.
+    /// Viscosity of the gas tested with; left out, that of the test gas named; allowed 1e-6 to 0.0001; NaN
+    /// means: that of the test gas.
     pub test_viscosity: fw_pascal_second,
-    /// Viscosity of the gas in operation; left out, that of air; allowed 1e-6 to 0.0001; NaN means: that of
-    /// air.
+    /// Viscosity of the gas in operation; left out, that of the gas named; allowed 1e-6 to 0.0001; NaN
+    /// means: that of the operating gas.
     pub operating_viscosity: fw_pascal_second,
     /// Temperature of gas and air; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 288.15 (15 °C).
     pub temperature: fw_kelvin,
@@ -5075,12 +5193,14 @@ pub struct fw_leak_scaling_output {
     pub gas_ratio_laminar: fw_ratio,
     /// Orifice leak of the operating gas over that of the test gas at one pressure.
     pub gas_ratio_orifice: fw_ratio,
+    /// Viscosity of the operating gas at the temperature.
+    pub operating_viscosity: fw_pascal_second,
     /// Viscosity of air at the temperature.
     pub air_viscosity: fw_pascal_second,
     /// Density of air at the temperature and one standard atmosphere.
     pub air_density: fw_kilogram_per_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_leak_scaling_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_leak_scaling_output>() == 7 * size_of::<f64>());
 
 static LEAK_SCALING: Face = Face::new("leak_scaling");
 
@@ -5099,6 +5219,10 @@ static LEAK_SCALING: Face = Face::new("leak_scaling");
 /// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 /// out well is no certificate.
 ///
+/// The context holds the settings `test_gas` (The gas tested with: "air", or a fuel as fuel_properties
+/// takes it, default air); `operating_gas` (The gas in operation: a fuel as fuel_properties takes it,
+/// or "air", default G20); NULL takes every default.
+///
 /// Source: Hagen-Poiseuille; textbook (laminar seep: with pressure over viscosity).
 ///
 /// Source: Orifice equation; textbook (hole: with the root of pressure over density).
@@ -5108,18 +5232,20 @@ static LEAK_SCALING: Face = Face::new("leak_scaling");
 /// `notices` may be NULL.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_leak_scaling(
+    context: *const fw_context,
     input: *const fw_leak_scaling_input,
     output: *mut fw_leak_scaling_output,
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { LEAK_SCALING.evaluate::<8, 6>(null(), input.cast(), output.cast(), notices) }
+    unsafe { LEAK_SCALING.evaluate::<8, 7>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_leak_scaling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 /// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_leak_scaling_batch(
+    context: *const fw_context,
     rows: usize,
     inputs: *const fw_leak_scaling_input,
     input_stride: usize,
@@ -5128,7 +5254,7 @@ pub unsafe extern "C" fn fw_leak_scaling_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { LEAK_SCALING.batch::<8, 6>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { LEAK_SCALING.batch::<8, 7>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_leak_scaling into `input`, and NaN into what must be given or may be left out.
@@ -5137,6 +5263,92 @@ pub unsafe extern "C" fn fw_leak_scaling_batch(
 pub unsafe extern "C" fn fw_leak_scaling_unset(input: *mut fw_leak_scaling_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
     unsafe { LEAK_SCALING.unset::<8>(input.cast()) }
+}
+
+/// What goes into fw_leak_class.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_leak_class_input {
+    /// Leak at the conditions that the classes are stated for; allowed 0 to 0.2777778 (0 L/h to 1000000
+    /// L/h); usually 0 to 2.777778e-5 (0 L/h to 100 L/h).
+    pub leak_rate: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Least leak that the test could show; allowed 0 to 0.2777778 (0 L/h to 1000000 L/h); NaN means: not
+    /// stated.
+    pub smallest_detectable_leak: fw_cubic_metre_per_second_at_reference_conditions,
+}
+const _: () = assert!(size_of::<fw_leak_class_input>() == 2 * size_of::<f64>());
+
+/// What comes out of fw_leak_class.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_leak_class_output {
+    /// Number of the class in the caller's list, from 1.
+    pub class_number: fw_ratio,
+    /// Leak at which the class begins; it belongs to the class.
+    pub class_from: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Leak at which the next class begins; NaN means: the last class has no end.
+    pub class_below: fw_cubic_metre_per_second_at_reference_conditions,
+}
+const _: () = assert!(size_of::<fw_leak_class_output>() == 3 * size_of::<f64>());
+
+static LEAK_CLASS: Face = Face::new("leak_class");
+
+/// Class of a leak.
+///
+/// The class of a leak rate in a list of classes that the caller takes from the local rule.
+///
+/// Accuracy: A comparison without rounding; where the leak is uncertain, judge it with its uncertainty.
+///
+/// Caution: Test pressure, waiting time, duration and the leak that may stay in use are set by the
+/// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
+/// not none.
+///
+/// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
+/// off, leave, call the emergency number. Reckon later.
+///
+/// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+/// out well is no certificate.
+///
+/// The context holds the settings `classes` (The classes of the local rule: a list of tables, each with
+/// name and from (the leak at which it begins, which belongs to it; 0 for the first)); NULL takes every
+/// default.
+///
+/// Source: The caller's rule (classes).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_leak_class(
+    context: *const fw_context,
+    input: *const fw_leak_class_input,
+    output: *mut fw_leak_class_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { LEAK_CLASS.evaluate::<2, 3>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_leak_class over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_leak_class_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_leak_class_input,
+    input_stride: usize,
+    outputs: *mut fw_leak_class_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { LEAK_CLASS.batch::<2, 3>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_leak_class into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_leak_class_unset(input: *mut fw_leak_class_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { LEAK_CLASS.unset::<2>(input.cast()) }
 }
 
 /// What goes into fw_purge.
@@ -5828,8 +6040,10 @@ pub struct fw_emitter_output_input {
     /// Room temperature at the rated condition; allowed 273.15 to 303.15 (0 °C to 30 °C); default 293.15
     /// (20 °C).
     pub rated_room_temperature: fw_kelvin,
+    /// Output wanted now, where an emitter is to be chosen; allowed 1 to 1000000; NaN means: not asked.
+    pub wanted_output: fw_watt,
 }
-const _: () = assert!(size_of::<fw_emitter_output_input>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_emitter_output_input>() == 9 * size_of::<f64>());
 
 /// What comes out of fw_emitter_output.
 #[repr(C)]
@@ -5843,14 +6057,18 @@ pub struct fw_emitter_output_output {
     pub output_factor: fw_ratio,
     /// Output now.
     pub heat_output: fw_watt,
+    /// Output at the rated condition that an emitter needs to give the wanted one now; NaN means: no wanted
+    /// output given.
+    pub needed_rated_output: fw_watt,
 }
-const _: () = assert!(size_of::<fw_emitter_output_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_emitter_output_output>() == 5 * size_of::<f64>());
 
 static EMITTER_OUTPUT: Face = Face::new("emitter_output");
 
 /// Emitter output at another condition.
 ///
-/// What a radiator rated at one flow, return and room temperature gives at another.
+/// What a radiator rated at one flow, return and room temperature gives at another, and the rating that
+/// a wanted output needs there.
 ///
 /// Accuracy: 3 % near the rated condition for an emitter that is mounted and connected as tested; 10 %
 /// at a third of the rated excess or with small flows.
@@ -5876,7 +6094,7 @@ pub unsafe extern "C" fn fw_emitter_output(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { EMITTER_OUTPUT.evaluate::<8, 4>(context, input.cast(), output.cast(), notices) }
+    unsafe { EMITTER_OUTPUT.evaluate::<9, 5>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_emitter_output over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -5892,7 +6110,7 @@ pub unsafe extern "C" fn fw_emitter_output_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { EMITTER_OUTPUT.batch::<8, 4>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { EMITTER_OUTPUT.batch::<9, 5>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_emitter_output into `input`, and NaN into what must be given or may be left out.
@@ -5900,7 +6118,7 @@ pub unsafe extern "C" fn fw_emitter_output_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_emitter_output_unset(input: *mut fw_emitter_output_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { EMITTER_OUTPUT.unset::<8>(input.cast()) }
+    unsafe { EMITTER_OUTPUT.unset::<9>(input.cast()) }
 }
 
 /// What goes into fw_emitter_at_flow.
@@ -6495,7 +6713,7 @@ pub struct fw_expansion_vessel_input {
     pub least_reserve: fw_cubic_metre,
     /// Pressure of the air; the standard counts it as 1 bar; allowed 60000 to 110000 (0.6 bar to 1.1 bar);
     /// default 100000 (1 bar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
     /// Expansion of the liquid, where it is taken from a table; allowed 0 to 0.2 (0 % to 20 %); NaN means:
@@ -6626,7 +6844,7 @@ pub struct fw_vessel_check_input {
     /// 600000 (2 bar to 6 bar); default 300000 (3 bar).
     pub safety_valve_pressure: fw_pascal_gauge,
     /// Pressure of the air; allowed 60000 to 110000 (0.6 bar to 1.1 bar); default 100000 (1 bar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
 }
@@ -7206,7 +7424,8 @@ pub struct fw_injector_flow_input {
     /// Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
     /// (1 mbar to 60 mbar).
     pub burner_pressure: fw_pascal_gauge,
-    /// Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    /// Density of the gas over that of air; left out, that of the fuel; allowed 0.05 to 5; usually 0.3 to
+    /// 2.2; NaN means: that of the fuel.
     pub relative_density: fw_ratio,
     /// Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
     pub discharge_coefficient: fw_ratio,
@@ -7215,9 +7434,9 @@ pub struct fw_injector_flow_input {
     pub air_density: fw_kilogram_per_cubic_metre,
     /// Number of like injectors; allowed 1 to 1000; default 1.
     pub injector_count: fw_ratio,
-    /// Gross calorific value at the conditions to which the flow is stated; allowed 1000000 to 2e8 (1 MJ/m³
-    /// to 200 MJ/m³); NaN means: not stated.
-    pub calorific_value_gross: fw_joule_per_cubic_metre_gross,
+    /// Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel;
+    /// allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN means: that of the fuel.
+    pub gross_calorific_value: fw_joule_per_cubic_metre_gross,
 }
 const _: () = assert!(size_of::<fw_injector_flow_input>() == 7 * size_of::<f64>());
 
@@ -7233,7 +7452,7 @@ pub struct fw_injector_flow_output {
     pub gas_flow: fw_cubic_metre_per_second,
     /// Flow by the practical form 0.0467 C_d A √(p/d), which implies air of 1.1885 kg/m³.
     pub gas_flow_practical: fw_cubic_metre_per_second,
-    /// Heat input on the gross basis; NaN means: no calorific value stated.
+    /// Heat input on the gross basis.
     pub heat_input_gross: fw_watt_gross,
 }
 const _: () = assert!(size_of::<fw_injector_flow_output>() == 5 * size_of::<f64>());
@@ -7254,6 +7473,14 @@ static INJECTOR_FLOW: Face = Face::new("injector_flow");
 /// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 /// out well is no certificate.
 ///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+/// value, such as "15/15" or "25/0", default 15/15); NULL takes every default.
+///
 /// Source: Orifice equation for a small pressure difference; textbook (flow).
 ///
 /// Source: Fulford, biogas stove burner design; seen in a public reproduction (practical form 0.0467
@@ -7262,18 +7489,20 @@ static INJECTOR_FLOW: Face = Face::new("injector_flow");
 /// `notices` may be NULL.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_injector_flow(
+    context: *const fw_context,
     input: *const fw_injector_flow_input,
     output: *mut fw_injector_flow_output,
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { INJECTOR_FLOW.evaluate::<7, 5>(null(), input.cast(), output.cast(), notices) }
+    unsafe { INJECTOR_FLOW.evaluate::<7, 5>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_injector_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 /// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_injector_flow_batch(
+    context: *const fw_context,
     rows: usize,
     inputs: *const fw_injector_flow_input,
     input_stride: usize,
@@ -7282,7 +7511,7 @@ pub unsafe extern "C" fn fw_injector_flow_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { INJECTOR_FLOW.batch::<7, 5>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { INJECTOR_FLOW.batch::<7, 5>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_injector_flow into `input`, and NaN into what must be given or may be left out.
@@ -7300,16 +7529,17 @@ pub struct fw_injector_size_input {
     /// Heat input wanted, gross; leave it out to state a flow; allowed 10 to 1e7 (0.01 kW to 10000 kW);
     /// usually 100 to 200000 (0.1 kW to 200 kW); NaN means: a flow is stated.
     pub heat_input_gross: fw_watt_gross,
-    /// Gross calorific value, needed with a heat input; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN
-    /// means: a flow is stated.
-    pub calorific_value_gross: fw_joule_per_cubic_metre_gross,
+    /// Gross calorific value at the conditions to which the flow is stated; left out, that of the fuel;
+    /// allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN means: that of the fuel.
+    pub gross_calorific_value: fw_joule_per_cubic_metre_gross,
     /// Flow wanted, at the conditions of the air density stated; leave it out to state a heat input;
     /// allowed 2.777778e-9 to 2.777778 (0.00001 m³/h to 10000 m³/h); NaN means: a heat input is stated.
     pub gas_flow: fw_cubic_metre_per_second,
     /// Gauge pressure before the injector; allowed 1 to 50000 (0.01 mbar to 500 mbar); usually 100 to 6000
     /// (1 mbar to 60 mbar).
     pub burner_pressure: fw_pascal_gauge,
-    /// Density of the gas over that of air; allowed 0.05 to 5; usually 0.3 to 2.2.
+    /// Density of the gas over that of air; left out, that of the fuel; allowed 0.05 to 5; usually 0.3 to
+    /// 2.2; NaN means: that of the fuel.
     pub relative_density: fw_ratio,
     /// Discharge coefficient of the injector; allowed 0.1 to 1.2; usually 0.6 to 1.
     pub discharge_coefficient: fw_ratio,
@@ -7348,23 +7578,33 @@ static INJECTOR_SIZE: Face = Face::new("injector_size");
 /// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 /// out well is no certificate.
 ///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+/// value, such as "15/15" or "25/0", default 15/15); NULL takes every default.
+///
 /// Source: Orifice equation for a small pressure difference; textbook (area).
 ///
 /// `notices` may be NULL.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_injector_size(
+    context: *const fw_context,
     input: *const fw_injector_size_input,
     output: *mut fw_injector_size_output,
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { INJECTOR_SIZE.evaluate::<8, 3>(null(), input.cast(), output.cast(), notices) }
+    unsafe { INJECTOR_SIZE.evaluate::<8, 3>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_injector_size over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 /// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_injector_size_batch(
+    context: *const fw_context,
     rows: usize,
     inputs: *const fw_injector_size_input,
     input_stride: usize,
@@ -7373,7 +7613,7 @@ pub unsafe extern "C" fn fw_injector_size_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { INJECTOR_SIZE.batch::<8, 3>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { INJECTOR_SIZE.batch::<8, 3>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_injector_size into `input`, and NaN into what must be given or may be left out.
@@ -7400,15 +7640,17 @@ pub struct fw_burner_pressure_input {
     /// Heat input wanted in the new state; left out, the same; allowed 1 to 1e8 (0.001 kW to 100000 kW);
     /// usually 500 to 200000 (0.5 kW to 200 kW); NaN means: unchanged.
     pub wanted_heat_input: fw_watt,
-    /// Gross calorific value of the gas known; allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); default 3.9e7
-    /// (39 MJ/m³).
-    pub calorific_value_gross: fw_joule_per_cubic_metre_gross,
-    /// Gross calorific value of the new gas; left out, the same; allowed 1000000 to 2e8 (1 MJ/m³ to 200
-    /// MJ/m³); NaN means: unchanged.
-    pub new_calorific_value_gross: fw_joule_per_cubic_metre_gross,
-    /// Relative density of the gas known; allowed 0.05 to 5; default 0.6.
+    /// Gross calorific value of the gas known; left out, that of the fuel; allowed 1000000 to 2e8 (1 MJ/m³
+    /// to 200 MJ/m³); NaN means: that of the fuel.
+    pub gross_calorific_value: fw_joule_per_cubic_metre_gross,
+    /// Gross calorific value of the new gas; left out, that of the new fuel; allowed 1000000 to 2e8 (1
+    /// MJ/m³ to 200 MJ/m³); NaN means: that of the new fuel, or unchanged.
+    pub new_gross_calorific_value: fw_joule_per_cubic_metre_gross,
+    /// Relative density of the gas known; left out, that of the fuel; allowed 0.05 to 5; NaN means: that of
+    /// the fuel.
     pub relative_density: fw_ratio,
-    /// Relative density of the new gas; left out, the same; allowed 0.05 to 5; NaN means: unchanged.
+    /// Relative density of the new gas; left out, that of the new fuel; allowed 0.05 to 5; NaN means: that
+    /// of the new fuel, or unchanged.
     pub new_relative_density: fw_ratio,
     /// Gas temperature at which the heat input is known; allowed 233.15 to 353.15 (-40 °C to 80 °C);
     /// default 288.15 (15 °C).
@@ -7438,9 +7680,9 @@ pub struct fw_burner_pressure_output {
     /// Injector diameter over the present one that gives the wanted heat input at the new pressure.
     pub injector_diameter_ratio: fw_ratio,
     /// Gross Wobbe index of the gas known.
-    pub wobbe_index_gross: fw_joule_per_cubic_metre_gross,
+    pub gross_wobbe_index: fw_joule_per_cubic_metre_gross,
     /// Gross Wobbe index of the new gas.
-    pub new_wobbe_index_gross: fw_joule_per_cubic_metre_gross,
+    pub new_gross_wobbe_index: fw_joule_per_cubic_metre_gross,
     /// New over known Wobbe index.
     pub wobbe_ratio: fw_ratio,
     /// New over known modified Wobbe index, which holds the temperature of the gas as well.
@@ -7466,6 +7708,15 @@ static BURNER_PRESSURE: Face = Face::new("burner_pressure");
 /// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
 /// out well is no certificate.
 ///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+/// value, such as "15/15" or "25/0", default 15/15); `new_fuel` (The gas in the new state, written like
+/// fuel; left out, it stays, default ); NULL takes every default.
+///
 /// Source: Orifice equation for a small pressure difference; textbook (heat input with the root of
 /// pressure times gas density).
 ///
@@ -7477,18 +7728,20 @@ static BURNER_PRESSURE: Face = Face::new("burner_pressure");
 /// `notices` may be NULL.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_burner_pressure(
+    context: *const fw_context,
     input: *const fw_burner_pressure_input,
     output: *mut fw_burner_pressure_output,
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { BURNER_PRESSURE.evaluate::<12, 9>(null(), input.cast(), output.cast(), notices) }
+    unsafe { BURNER_PRESSURE.evaluate::<12, 9>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_burner_pressure over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
 /// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_burner_pressure_batch(
+    context: *const fw_context,
     rows: usize,
     inputs: *const fw_burner_pressure_input,
     input_stride: usize,
@@ -7497,7 +7750,7 @@ pub unsafe extern "C" fn fw_burner_pressure_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { BURNER_PRESSURE.batch::<12, 9>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { BURNER_PRESSURE.batch::<12, 9>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_burner_pressure into `input`, and NaN into what must be given or may be left out.
@@ -7594,6 +7847,523 @@ pub unsafe extern "C" fn fw_altitude_unset(input: *mut fw_altitude_input) -> fw_
     unsafe { ALTITUDE.unset::<3>(input.cast()) }
 }
 
+/// What goes into fw_gas_pipe_drop.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_pipe_drop_input {
+    /// Flow at reference conditions; leave it out to state a heat input; allowed 0 to 27.77778 (0 m³/h to
+    /// 100000 m³/h); usually 1.388889e-5 to 0.02777778 (0.05 m³/h to 100 m³/h); NaN means: a heat input is
+    /// stated.
+    pub gas_flow: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Heat input of all that hangs on the pipe, gross; leave it out to state a flow; allowed 0 to 1e9 (0
+    /// kW to 1000000 kW); usually 500 to 1000000 (0.5 kW to 1000 kW); NaN means: a flow is stated.
+    pub heat_input_gross: fw_watt_gross,
+    /// Length of the pipe; allowed 0 to 10000; usually 0.1 to 100.
+    pub length: fw_metre,
+    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
+    pub fittings_length: fw_metre,
+    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
+    /// default 0.
+    pub loss_coefficients: fw_ratio,
+    /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
+    /// -30 to 30; default 0.
+    pub rise: fw_metre,
+    /// Bore; left out, that of the tube; allowed 0.001 to 2 (1 mm to 2000 mm); usually 0.006 to 0.16 (6 mm
+    /// to 160 mm); NaN means: that of the tube.
+    pub bore: fw_metre,
+    /// Roughness of the wall; left out, that of the tube or of drawn tubing; allowed 0 to 0.005 (0 mm to 5
+    /// mm); usually 0 to 0.0003 (0 mm to 0.3 mm); NaN means: that of the tube, or 0.0015 mm.
+    pub roughness: fw_metre,
+    /// Gauge pressure at the beginning of the pipe; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually
+    /// 500 to 20000 (5 mbar to 200 mbar).
+    pub inlet_pressure: fw_pascal_gauge,
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    pub gas_temperature: fw_kelvin,
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+    /// Density of the gas at reference conditions; left out, that of the fuel; allowed 0.05 to 6; NaN
+    /// means: that of the fuel.
+    pub gas_density: fw_kilogram_per_cubic_metre,
+    /// Dynamic viscosity of the gas; left out, that of the fuel; allowed 1e-6 to 0.0001; NaN means: that of
+    /// the fuel.
+    pub gas_viscosity: fw_pascal_second,
+}
+const _: () = assert!(size_of::<fw_gas_pipe_drop_input>() == 13 * size_of::<f64>());
+
+/// What comes out of fw_gas_pipe_drop.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_pipe_drop_output {
+    /// Flow at reference conditions.
+    pub gas_flow: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Flow as it enters the pipe.
+    pub flow_in_pipe: fw_cubic_metre_per_second_at_the_meter,
+    /// Density as it enters the pipe.
+    pub density_in_pipe: fw_kilogram_per_cubic_metre,
+    /// Dynamic viscosity.
+    pub viscosity: fw_pascal_second,
+    /// Mean velocity at the inlet.
+    pub velocity: fw_metre_per_second,
+    /// Reynolds number.
+    pub reynolds_number: fw_ratio,
+    /// Least Darcy friction factor; NaN means: no flow.
+    pub friction_factor_low: fw_ratio,
+    /// Greatest Darcy friction factor; NaN means: no flow.
+    pub friction_factor_high: fw_ratio,
+    /// Least friction drop with the density of the inlet.
+    pub drop_at_inlet_density_low: fw_pascal,
+    /// Greatest friction drop with the density of the inlet.
+    pub drop_at_inlet_density_high: fw_pascal,
+    /// Least friction drop, the gas expanding.
+    pub pressure_drop_low: fw_pascal,
+    /// Greatest friction drop, the gas expanding: the one to reckon with.
+    pub pressure_drop_high: fw_pascal,
+    /// Gain of gauge pressure by height; negative where a light gas goes down or a heavy one up.
+    pub height_gain: fw_pascal,
+    /// Least gauge pressure at the end of the pipe: the one to reckon with.
+    pub outlet_pressure_low: fw_pascal_gauge,
+    /// Greatest gauge pressure at the end of the pipe.
+    pub outlet_pressure_high: fw_pascal_gauge,
+}
+const _: () = assert!(size_of::<fw_gas_pipe_drop_output>() == 15 * size_of::<f64>());
+
+static GAS_PIPE_DROP: Face = Face::new("gas_pipe_drop");
+
+/// Pressure drop of gas in a pipe.
+///
+/// Pressure lost by friction and fittings and gained or lost by height in a gas pipe, as a band where
+/// the flow is in transition, and the pressure left at its end.
+///
+/// Accuracy: About 5 % of the drop in turbulent flow for a known bore, and the fifth power of the
+/// bore's error. Between Re 2300 and 4000 nobody knows the friction factor: low and high bound it.
+///
+/// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+/// out well is no certificate.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+/// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+/// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
+/// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+///
+/// Source: Darcy-Weisbach; textbook (pressure drop).
+///
+/// Source: Hagen-Poiseuille, 64/Re; Colebrook 1939, Haaland 1983 or Swamee & Jain 1976 as set (friction
+/// factor).
+///
+/// Source: Isothermal compressible flow; textbook of gas dynamics (drop of the expanding gas).
+///
+/// Source: ISO 6976:2016 (density and calorific value from the composition).
+///
+/// Source: Wilke 1950, J. Chem. Phys. 18, 517, with the pure viscosities of the equations named in
+/// supply/viscosity.rs (viscosity).
+///
+/// Source: Hydrostatics (gain or loss with height).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_drop(
+    context: *const fw_context,
+    input: *const fw_gas_pipe_drop_input,
+    output: *mut fw_gas_pipe_drop_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_DROP.evaluate::<13, 15>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_gas_pipe_drop over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_drop_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_gas_pipe_drop_input,
+    input_stride: usize,
+    outputs: *mut fw_gas_pipe_drop_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_DROP.batch::<13, 15>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_gas_pipe_drop into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_drop_unset(input: *mut fw_gas_pipe_drop_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_DROP.unset::<13>(input.cast()) }
+}
+
+/// What goes into fw_gas_pipe_discharge.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_pipe_discharge_input {
+    /// Drop allowed between the gauges at both ends; set by the local rule; allowed 0.01 to 500000 (0.0001
+    /// mbar to 5000 mbar); usually 10 to 2000 (0.1 mbar to 20 mbar).
+    pub allowed_drop: fw_pascal,
+    /// Length of the pipe; allowed 0.01 to 10000; usually 0.1 to 100.
+    pub length: fw_metre,
+    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
+    pub fittings_length: fw_metre,
+    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
+    /// default 0.
+    pub loss_coefficients: fw_ratio,
+    /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
+    /// -30 to 30; default 0.
+    pub rise: fw_metre,
+    /// Bore; left out, that of the tube; allowed 0.001 to 2 (1 mm to 2000 mm); usually 0.006 to 0.16 (6 mm
+    /// to 160 mm); NaN means: that of the tube.
+    pub bore: fw_metre,
+    /// Roughness of the wall; left out, that of the tube or of drawn tubing; allowed 0 to 0.005 (0 mm to 5
+    /// mm); usually 0 to 0.0003 (0 mm to 0.3 mm); NaN means: that of the tube, or 0.0015 mm.
+    pub roughness: fw_metre,
+    /// Gauge pressure at the beginning of the pipe; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually
+    /// 500 to 20000 (5 mbar to 200 mbar).
+    pub inlet_pressure: fw_pascal_gauge,
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    pub gas_temperature: fw_kelvin,
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+    /// Density of the gas at reference conditions; left out, that of the fuel; allowed 0.05 to 6; NaN
+    /// means: that of the fuel.
+    pub gas_density: fw_kilogram_per_cubic_metre,
+    /// Dynamic viscosity of the gas; left out, that of the fuel; allowed 1e-6 to 0.0001; NaN means: that of
+    /// the fuel.
+    pub gas_viscosity: fw_pascal_second,
+}
+const _: () = assert!(size_of::<fw_gas_pipe_discharge_input>() == 12 * size_of::<f64>());
+
+/// What comes out of fw_gas_pipe_discharge.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_pipe_discharge_output {
+    /// Flow at reference conditions that is certain: the one to reckon with.
+    pub gas_flow_low: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Greatest flow at reference conditions, if the flow stayed laminar.
+    pub gas_flow_high: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Heat input that the certain flow feeds, gross, with the calorific value of the fuel.
+    pub heat_input_gross: fw_watt_gross,
+    /// Velocity at the inlet with the certain flow.
+    pub velocity: fw_metre_per_second,
+    /// Reynolds number of the certain flow.
+    pub reynolds_number_low: fw_ratio,
+    /// Reynolds number of the greatest flow.
+    pub reynolds_number_high: fw_ratio,
+    /// Friction drop that is used, the height gain added to what is allowed.
+    pub friction_drop: fw_pascal,
+    /// Flow by Pole's old formula, for comparison only: it promises too much in small pipes.
+    pub flow_by_pole: fw_cubic_metre_per_second_at_reference_conditions,
+}
+const _: () = assert!(size_of::<fw_gas_pipe_discharge_output>() == 8 * size_of::<f64>());
+
+static GAS_PIPE_DISCHARGE: Face = Face::new("gas_pipe_discharge");
+
+/// Discharge of gas from a pipe.
+///
+/// Flow of gas that a pipe passes for an allowed pressure drop, as a band where the flow is in
+/// transition.
+///
+/// Accuracy: About 5 % of the drop in turbulent flow for a known bore, and the fifth power of the
+/// bore's error. Between Re 2300 and 4000 nobody knows the friction factor: low and high bound it.
+///
+/// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+/// out well is no certificate.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+/// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+/// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
+/// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+///
+/// Source: Darcy-Weisbach, isothermal compressible; textbook (discharge).
+///
+/// Source: Hagen-Poiseuille, 64/Re; Colebrook 1939, Haaland 1983 or Swamee & Jain 1976 as set (friction
+/// factor).
+///
+/// Source: ISO 6976:2016 (density and calorific value from the composition).
+///
+/// Source: Wilke 1950, J. Chem. Phys. 18, 517 (viscosity).
+///
+/// Source: from memory (Pole's formula 0.0071 √(d⁵h/(sL))).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_discharge(
+    context: *const fw_context,
+    input: *const fw_gas_pipe_discharge_input,
+    output: *mut fw_gas_pipe_discharge_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_DISCHARGE.evaluate::<12, 8>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_gas_pipe_discharge over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_discharge_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_gas_pipe_discharge_input,
+    input_stride: usize,
+    outputs: *mut fw_gas_pipe_discharge_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_DISCHARGE.batch::<12, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_gas_pipe_discharge into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_discharge_unset(input: *mut fw_gas_pipe_discharge_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_DISCHARGE.unset::<12>(input.cast()) }
+}
+
+/// What goes into fw_gas_installation.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_installation_input {
+    /// Gauge pressure at the meter outlet; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually 500 to
+    /// 20000 (5 mbar to 200 mbar).
+    pub inlet_pressure: fw_pascal_gauge,
+    /// Share of every load that is drawn; allowed 0 to 2 (0 % to 200 %); usually 0 to 1 (0 % to 100 %);
+    /// default 1 (100 %).
+    pub load_factor: fw_ratio,
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    pub gas_temperature: fw_kelvin,
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_gas_installation_input>() == 4 * size_of::<f64>());
+
+/// What comes out of fw_gas_installation.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_installation_output {
+    /// Flow at reference conditions through the meter.
+    pub gas_flow: fw_cubic_metre_per_second_at_reference_conditions,
+    /// Heat input drawn, gross.
+    pub heat_input_gross: fw_watt_gross,
+    /// Greatest drop from the meter to an appliance: the one to reckon with.
+    pub greatest_drop: fw_pascal,
+    /// Least gauge pressure at an appliance: the one to reckon with.
+    pub lowest_appliance_pressure_low: fw_pascal_gauge,
+    /// The same if all flow in transition stayed laminar.
+    pub lowest_appliance_pressure_high: fw_pascal_gauge,
+    /// Greatest velocity.
+    pub greatest_velocity: fw_metre_per_second,
+    /// Sections in which the flow is neither laminar nor turbulent.
+    pub sections_in_transition: fw_ratio,
+    /// Gas held by the pipes, fittings counted by their equivalent length.
+    pub pipe_volume: fw_cubic_metre,
+}
+const _: () = assert!(size_of::<fw_gas_installation_output>() == 8 * size_of::<f64>());
+
+static GAS_INSTALLATION: Face = Face::new("gas_installation");
+
+/// Pressures in a branched gas installation.
+///
+/// Flow, velocity, drop and pressure in every section of a branched installation, and the pressure at
+/// the worst-off appliance.
+///
+/// Accuracy: About 5 % of each drop in turbulent flow for known bores. Sections in transition are
+/// bounded; reckon with the low pressure.
+///
+/// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+/// out well is no certificate.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+/// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+/// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `sections` (The
+/// sections, as in gas_pipe_sizing, each also with tube (by name), or bore, or outside_diameter and
+/// wall; roughness if known); NULL takes every default.
+///
+/// Source: Darcy-Weisbach with isothermal expansion; Hagen-Poiseuille and the turbulent equation set
+/// (drop of each section).
+///
+/// Source: Hydrostatics (gain or loss with height).
+///
+/// Source: ISO 6976:2016 (density and calorific value from the composition).
+///
+/// Source: Wilke 1950, J. Chem. Phys. 18, 517 (viscosity).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_installation(
+    context: *const fw_context,
+    input: *const fw_gas_installation_input,
+    output: *mut fw_gas_installation_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_INSTALLATION.evaluate::<4, 8>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_gas_installation over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_installation_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_gas_installation_input,
+    input_stride: usize,
+    outputs: *mut fw_gas_installation_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_INSTALLATION.batch::<4, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_gas_installation into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_installation_unset(input: *mut fw_gas_installation_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_INSTALLATION.unset::<4>(input.cast()) }
+}
+
+/// What goes into fw_gas_pipe_sizing.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_pipe_sizing_input {
+    /// Drop allowed from the meter to any appliance; set by the local rule; allowed 0.1 to 500000 (0.001
+    /// mbar to 5000 mbar); usually 10 to 2000 (0.1 mbar to 20 mbar).
+    pub allowed_drop: fw_pascal,
+    /// Velocity that no section may exceed; set by the local rule; allowed 0.1 to 100; usually 1 to 30; NaN
+    /// means: no limit.
+    pub velocity_limit: fw_metre_per_second,
+    /// Gauge pressure at the meter outlet; allowed 0 to 1000000 (0 mbar to 10000 mbar); usually 500 to
+    /// 20000 (5 mbar to 200 mbar).
+    pub inlet_pressure: fw_pascal_gauge,
+    /// Share of every load that is reckoned with; allowed 0 to 2 (0 % to 200 %); usually 0.01 to 1 (1 % to
+    /// 100 %); default 1 (100 %).
+    pub load_factor: fw_ratio,
+    /// Temperature of gas and surroundings; allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 263.15 to
+    /// 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    pub gas_temperature: fw_kelvin,
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_gas_pipe_sizing_input>() == 6 * size_of::<f64>());
+
+/// What comes out of fw_gas_pipe_sizing.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_gas_pipe_sizing_output {
+    /// Gas held by the pipes, the least that will do.
+    pub pipe_volume: fw_cubic_metre,
+    /// Greatest drop from the meter to an appliance.
+    pub greatest_drop: fw_pascal,
+    /// Drop left over.
+    pub spare_drop: fw_pascal,
+    /// Least gauge pressure at an appliance.
+    pub lowest_appliance_pressure: fw_pascal_gauge,
+    /// Greatest velocity.
+    pub greatest_velocity: fw_metre_per_second,
+    /// Widest bore chosen.
+    pub widest_bore: fw_metre,
+}
+const _: () = assert!(size_of::<fw_gas_pipe_sizing_output>() == 6 * size_of::<f64>());
+
+static GAS_PIPE_SIZING: Face = Face::new("gas_pipe_sizing");
+
+/// Sizing of a branched gas installation.
+///
+/// The tube for each section of a branched installation so that no appliance loses more than the
+/// allowed drop, no section flows too fast or widens away from the meter, and the pipes hold the least
+/// gas.
+///
+/// Accuracy: The choice is the best there is for the drops reckoned, which err on the safe side: flow
+/// in transition counts as turbulent, and the gas as thin as after the whole allowed drop.
+///
+/// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
+/// out well is no certificate.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
+/// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
+/// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `sections` (The
+/// sections, each a table: name; from (name of the section it hangs from, which stands before it; left
+/// out, the meter); length; fittings_length (equivalent length); loss_coefficients; rise; load (an
+/// appliance at its end: gross heat input such as "24 kW", or flow at reference conditions such as "2.3
+/// m3/h")); `tubes` (The tubes to choose from: a list of names such as "copper 15x0.7"); NULL takes
+/// every default.
+///
+/// Source: Darcy-Weisbach with isothermal expansion; Hagen-Poiseuille and the turbulent equation set
+/// (drop of each section).
+///
+/// Source: Hydrostatics (gain or loss with height).
+///
+/// Source: ISO 6976:2016 (density and calorific value from the composition).
+///
+/// Source: Wilke 1950, J. Chem. Phys. 18, 517 (viscosity).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_sizing(
+    context: *const fw_context,
+    input: *const fw_gas_pipe_sizing_input,
+    output: *mut fw_gas_pipe_sizing_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_SIZING.evaluate::<6, 6>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_gas_pipe_sizing over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_sizing_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_gas_pipe_sizing_input,
+    input_stride: usize,
+    outputs: *mut fw_gas_pipe_sizing_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_SIZING.batch::<6, 6>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_gas_pipe_sizing into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_gas_pipe_sizing_unset(input: *mut fw_gas_pipe_sizing_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { GAS_PIPE_SIZING.unset::<6>(input.cast()) }
+}
+
 /// What goes into fw_absolute_pressure.
 #[repr(C)]
 #[derive(Clone, Copy)]
@@ -7603,7 +8373,7 @@ pub struct fw_absolute_pressure_input {
     pub gauge_pressure: fw_pascal_gauge,
     /// Pressure of the atmosphere at the place, not reduced to sea level; allowed 50000 to 110000 (500 mbar
     /// to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
 }
 const _: () = assert!(size_of::<fw_absolute_pressure_input>() == 2 * size_of::<f64>());
 
@@ -7841,176 +8611,6 @@ pub unsafe extern "C" fn fw_flame_supervision_voltage_unset(input: *mut fw_flame
     unsafe { FLAME_SUPERVISION_VOLTAGE.unset::<4>(input.cast()) }
 }
 
-/// What goes into fw_gas_mass_concentration.
-#[repr(C)]
-#[derive(Clone, Copy)]
-pub struct fw_gas_mass_concentration_input {
-    /// Share by volume, dry or wet as it was measured; the concentration stands on the same basis; allowed
-    /// 0 to 1 (0 ppm to 1000000 ppm); usually 0 to 0.005 (0 ppm to 5000 ppm).
-    pub volume_fraction: fw_ratio,
-    /// Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
-    /// 273.15 to 298.15 (0 °C to 25 °C).
-    pub temperature: fw_kelvin,
-    /// Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
-    /// 80000 to 105000 (800 mbar to 1050 mbar).
-    pub pressure: fw_pascal_absolute,
-}
-const _: () = assert!(size_of::<fw_gas_mass_concentration_input>() == 3 * size_of::<f64>());
-
-/// What comes out of fw_gas_mass_concentration.
-#[repr(C)]
-#[derive(Clone, Copy)]
-pub struct fw_gas_mass_concentration_output {
-    /// Mass of the gas per volume of the mixture.
-    pub mass_concentration: fw_kilogram_per_cubic_metre,
-}
-const _: () = assert!(size_of::<fw_gas_mass_concentration_output>() == 1 * size_of::<f64>());
-
-static GAS_MASS_CONCENTRATION: Face = Face::new("gas_mass_concentration");
-
-/// Mass concentration of a gas.
-///
-/// Milligrams per cubic metre from parts per million at a stated temperature and pressure.
-///
-/// Accuracy: The ideal gas law is good to 0.1 % for flue gas and room air; the analyser decides.
-///
-/// Caution: Carbon monoxide cannot be smelt or felt. On an alarm or a suspicious reading: people out
-/// first, ventilate, isolate the gas, then calculate.
-///
-/// Caution: A number below a limit says nothing of spillage, flue flow or ventilation; limits and
-/// procedures are those in force locally.
-///
-/// The context holds the settings `gas` (The gas; oxides of nitrogen together are stated as nitrogen
-/// dioxide, one of carbon_monoxide, carbon_dioxide, nitric_oxide, nitrogen_dioxide, sulphur_dioxide,
-/// methane, oxygen, other, default carbon_monoxide); `molar_mass` (Molar mass, for gas = "other"
-/// alone); NULL takes every default.
-///
-/// Source: ideal gas law with the molar gas constant of the SI (2019) (concentration from fraction).
-///
-/// Source: IUPAC standard atomic weights (abridged, 2013); ISO 6976:2016 for carbon monoxide and
-/// dioxide (molar masses).
-///
-/// `notices` may be NULL.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_gas_mass_concentration(
-    context: *const fw_context,
-    input: *const fw_gas_mass_concentration_input,
-    output: *mut fw_gas_mass_concentration_output,
-    notices: *mut fw_notices,
-) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { GAS_MASS_CONCENTRATION.evaluate::<3, 1>(context, input.cast(), output.cast(), notices) }
-}
-
-/// fw_gas_mass_concentration over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
-/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_gas_mass_concentration_batch(
-    context: *const fw_context,
-    rows: usize,
-    inputs: *const fw_gas_mass_concentration_input,
-    input_stride: usize,
-    outputs: *mut fw_gas_mass_concentration_output,
-    output_stride: usize,
-    row_status: *mut u16,
-) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { GAS_MASS_CONCENTRATION.batch::<3, 1>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
-}
-
-/// Writes the defaults of fw_gas_mass_concentration into `input`, and NaN into what must be given or may be left out.
-/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_gas_mass_concentration_unset(input: *mut fw_gas_mass_concentration_input) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { GAS_MASS_CONCENTRATION.unset::<3>(input.cast()) }
-}
-
-/// What goes into fw_gas_volume_fraction.
-#[repr(C)]
-#[derive(Clone, Copy)]
-pub struct fw_gas_volume_fraction_input {
-    /// Mass of the gas per volume of the mixture; the share stands on the same basis, dry or wet; allowed 0
-    /// to 5 (0 mg/m³ to 5000000 mg/m³); usually 0 to 0.01 (0 mg/m³ to 10000 mg/m³).
-    pub mass_concentration: fw_kilogram_per_cubic_metre,
-    /// Temperature to which the cubic metre refers; allowed 223.15 to 1773.15 (-50 °C to 1500 °C); usually
-    /// 273.15 to 298.15 (0 °C to 25 °C).
-    pub temperature: fw_kelvin,
-    /// Pressure to which the cubic metre refers; allowed 30000 to 200000 (300 mbar to 2000 mbar); usually
-    /// 80000 to 105000 (800 mbar to 1050 mbar).
-    pub pressure: fw_pascal_absolute,
-}
-const _: () = assert!(size_of::<fw_gas_volume_fraction_input>() == 3 * size_of::<f64>());
-
-/// What comes out of fw_gas_volume_fraction.
-#[repr(C)]
-#[derive(Clone, Copy)]
-pub struct fw_gas_volume_fraction_output {
-    /// Share by volume.
-    pub volume_fraction: fw_ratio,
-}
-const _: () = assert!(size_of::<fw_gas_volume_fraction_output>() == 1 * size_of::<f64>());
-
-static GAS_VOLUME_FRACTION: Face = Face::new("gas_volume_fraction");
-
-/// Volume fraction of a gas.
-///
-/// Parts per million from milligrams per cubic metre at a stated temperature and pressure.
-///
-/// Accuracy: The ideal gas law is good to 0.1 % for flue gas and room air; the analyser decides.
-///
-/// Caution: Carbon monoxide cannot be smelt or felt. On an alarm or a suspicious reading: people out
-/// first, ventilate, isolate the gas, then calculate.
-///
-/// Caution: A number below a limit says nothing of spillage, flue flow or ventilation; limits and
-/// procedures are those in force locally.
-///
-/// The context holds the settings `gas` (The gas; oxides of nitrogen together are stated as nitrogen
-/// dioxide, one of carbon_monoxide, carbon_dioxide, nitric_oxide, nitrogen_dioxide, sulphur_dioxide,
-/// methane, oxygen, other, default carbon_monoxide); `molar_mass` (Molar mass, for gas = "other"
-/// alone); NULL takes every default.
-///
-/// Source: ideal gas law with the molar gas constant of the SI (2019) (concentration from fraction).
-///
-/// Source: IUPAC standard atomic weights (abridged, 2013); ISO 6976:2016 for carbon monoxide and
-/// dioxide (molar masses).
-///
-/// `notices` may be NULL.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_gas_volume_fraction(
-    context: *const fw_context,
-    input: *const fw_gas_volume_fraction_input,
-    output: *mut fw_gas_volume_fraction_output,
-    notices: *mut fw_notices,
-) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { GAS_VOLUME_FRACTION.evaluate::<3, 1>(context, input.cast(), output.cast(), notices) }
-}
-
-/// fw_gas_volume_fraction over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
-/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_gas_volume_fraction_batch(
-    context: *const fw_context,
-    rows: usize,
-    inputs: *const fw_gas_volume_fraction_input,
-    input_stride: usize,
-    outputs: *mut fw_gas_volume_fraction_output,
-    output_stride: usize,
-    row_status: *mut u16,
-) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { GAS_VOLUME_FRACTION.batch::<3, 1>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
-}
-
-/// Writes the defaults of fw_gas_volume_fraction into `input`, and NaN into what must be given or may be left out.
-/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn fw_gas_volume_fraction_unset(input: *mut fw_gas_volume_fraction_input) -> fw_status {
-    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { GAS_VOLUME_FRACTION.unset::<3>(input.cast()) }
-}
-
 /// What goes into fw_inclined_gauge.
 #[repr(C)]
 #[derive(Clone, Copy)]
@@ -8018,7 +8618,7 @@ pub struct fw_inclined_gauge_input {
     /// Movement of the liquid along the tube, positive for a pressure and negative for a draught; allowed
     /// -2 to 2 (-2000 mm to 2000 mm).
     pub length: fw_metre,
-    /// Angle of the tube to the horizontal; allowed 0.01745329 to 1.570796 (1 ° to 90 °); usually
+    /// Angle of the tube to the horizontal; allowed 0.003490659 to 1.570796 (0.2 ° to 90 °); usually
     /// 0.03490659 to 0.7853982 (2 ° to 45 °).
     pub angle: fw_radian,
     /// Relative density of the liquid to conventional water, as printed on the gauge; allowed 0.5 to 14;
@@ -8107,7 +8707,7 @@ pub struct fw_liquid_column_input {
     /// Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
     /// 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
     /// 101325 (1013.25 mbar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
 }
 const _: () = assert!(size_of::<fw_liquid_column_input>() == 4 * size_of::<f64>());
 
@@ -9241,7 +9841,7 @@ pub struct fw_u_gauge_input {
     /// Pressure of the atmosphere, which decides the weight of the air column in the open limb; allowed
     /// 50000 to 110000 (500 mbar to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar); default
     /// 101325 (1013.25 mbar).
-    pub barometer: fw_pascal_absolute,
+    pub barometric_pressure: fw_pascal_absolute,
 }
 const _: () = assert!(size_of::<fw_u_gauge_input>() == 5 * size_of::<f64>());
 
@@ -9326,6 +9926,93 @@ pub unsafe extern "C" fn fw_u_gauge_batch(
 pub unsafe extern "C" fn fw_u_gauge_unset(input: *mut fw_u_gauge_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
     unsafe { U_GAUGE.unset::<5>(input.cast()) }
+}
+
+/// What goes into fw_vent_free_area.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_vent_free_area_input {
+    /// Width over all of the opening in the wall or of the grille's core; allowed 0.001 to 10 (1 mm to
+    /// 10000 mm); usually 0.05 to 1 (50 mm to 1000 mm).
+    pub width: fw_metre,
+    /// Height over all; allowed 0.001 to 10 (1 mm to 10000 mm); usually 0.05 to 1 (50 mm to 1000 mm).
+    pub height: fw_metre,
+    /// Number of like openings within; allowed 1 to 100000; NaN means: a free share is stated.
+    pub opening_count: fw_ratio,
+    /// Width of one opening, clear; allowed 0.0001 to 10 (0.1 mm to 10000 mm); NaN means: a free share is
+    /// stated.
+    pub opening_width: fw_metre,
+    /// Height of one opening, clear; allowed 0.0001 to 10 (0.1 mm to 10000 mm); NaN means: a free share is
+    /// stated.
+    pub opening_height: fw_metre,
+    /// Free over overall area as its maker states it; leave it out where the openings are measured; allowed
+    /// 0.01 to 1 (1 % to 100 %); usually 0.2 to 0.9 (20 % to 90 %); NaN means: the openings are measured.
+    pub free_share: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_vent_free_area_input>() == 6 * size_of::<f64>());
+
+/// What comes out of fw_vent_free_area.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_vent_free_area_output {
+    /// Overall area, which says nothing of the air that passes.
+    pub overall_area: fw_square_metre_overall,
+    /// Free area: the sum of the openings.
+    pub free_area: fw_square_metre_free,
+    /// Free over overall area.
+    pub free_share: fw_ratio,
+}
+const _: () = assert!(size_of::<fw_vent_free_area_output>() == 3 * size_of::<f64>());
+
+static VENT_FREE_AREA: Face = Face::new("vent_free_area");
+
+/// Free area of a ventilator.
+///
+/// Free area of a ventilator from its openings or from its maker's share, kept apart from its overall
+/// area.
+///
+/// Accuracy: As measured. The areas of sleeves, cowls and screens in series are not in it: the tightest
+/// of them counts.
+///
+/// Caution: How much air a room needs, and through what opening, is set by local building and gas
+/// rules; a sum is no approval, and an opening counts only while it is clear.
+///
+/// Source: Geometry (areas).
+///
+/// Source: common practice, no source (openings of at least 5 mm).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_vent_free_area(
+    input: *const fw_vent_free_area_input,
+    output: *mut fw_vent_free_area_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VENT_FREE_AREA.evaluate::<6, 3>(null(), input.cast(), output.cast(), notices) }
+}
+
+/// fw_vent_free_area over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_vent_free_area_batch(
+    rows: usize,
+    inputs: *const fw_vent_free_area_input,
+    input_stride: usize,
+    outputs: *mut fw_vent_free_area_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VENT_FREE_AREA.batch::<6, 3>(null(), rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_vent_free_area into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_vent_free_area_unset(input: *mut fw_vent_free_area_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { VENT_FREE_AREA.unset::<6>(input.cast()) }
 }
 
 /// What goes into fw_opening_flow.
@@ -10064,4 +10751,111 @@ pub unsafe extern "C" fn fw_chimney_draught_batch(
 pub unsafe extern "C" fn fw_chimney_draught_unset(input: *mut fw_chimney_draught_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
     unsafe { CHIMNEY_DRAUGHT.unset::<20>(input.cast()) }
+}
+
+/// What goes into fw_flue_gas_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_gas_flow_input {
+    /// Heat input on the net basis; allowed 10 to 1e8 (0.01 kW to 100000 kW); usually 1000 to 200000 (1 kW
+    /// to 200 kW).
+    pub heat_input_net: fw_watt_net,
+    /// Air in the flue over the air needed, with what a draught diverter draws in; allowed 1 to 50; usually
+    /// 1.1 to 6.
+    pub excess_air_ratio: fw_ratio,
+    /// Temperature of the flue gas, for its heat capacity and volume; allowed 273.15 to 1273.15 (0 °C to
+    /// 1000 °C); usually 313.15 to 523.15 (40 °C to 250 °C); default 373.15 (100 °C).
+    pub flue_temperature: fw_kelvin,
+    /// Temperature of the air that is drawn in; allowed 253.15 to 333.15 (-20 °C to 60 °C); usually 263.15
+    /// to 308.15 (-10 °C to 35 °C); default 288.15 (15 °C).
+    pub air_temperature: fw_kelvin,
+    /// Relative humidity of that air; allowed 0 to 1 (0 % to 100 %); default 0.6 (60 %).
+    pub air_relative_humidity: fw_ratio,
+    /// Barometric pressure; allowed 50000 to 110000 (500 mbar to 1100 mbar); usually 94000 to 105000 (940
+    /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
+    pub barometric_pressure: fw_pascal_absolute,
+}
+const _: () = assert!(size_of::<fw_flue_gas_flow_input>() == 6 * size_of::<f64>());
+
+/// What comes out of fw_flue_gas_flow.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct fw_flue_gas_flow_output {
+    /// Mass flow.
+    pub mass_flow: fw_kilogram_per_second,
+    /// Volume flow at the flue temperature and the barometer.
+    pub volume_flow: fw_cubic_metre_per_second,
+    /// Specific gas constant.
+    pub flue_gas_constant: fw_joule_per_kilogram_kelvin,
+    /// Specific heat capacity at constant pressure.
+    pub specific_heat_capacity: fw_joule_per_kilogram_kelvin,
+    /// Share of water vapour.
+    pub water_vapour: fw_ratio_wet,
+    /// Dew point of that vapour; NaN means: below freezing.
+    pub dew_point: fw_kelvin,
+}
+const _: () = assert!(size_of::<fw_flue_gas_flow_output>() == 6 * size_of::<f64>());
+
+static FLUE_GAS_FLOW: Face = Face::new("flue_gas_flow");
+
+/// Flue gas of a heat input.
+///
+/// Mass and volume flow, gas constant, heat capacity, water vapour and dew point of the flue gas that a
+/// burner and its dilution air send up the flue.
+///
+/// Accuracy: As the heat input and the air ratio; the net calorific value is that at 25 °C, within 0.1
+/// % of that at 15 °C.
+///
+/// Caution: Prove an open flue by test with doors, windows and fans as bad as they get. A draught
+/// reckoned says nothing of spillage, blockage or wind.
+///
+/// The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
+/// volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
+/// fractions such as "CH4 80 %, H2 20 %", a typical kerosene, gas oil or dry wood; or a table:
+/// composition with basis (mole, volume, mass), normalise, hydrogen_blend; or state (liquid, solid)
+/// with the mass shares carbon, hydrogen, oxygen, nitrogen, sulphur, moisture as burnt and
+/// gross_calorific_value); `air` (Composition taken for dry air: "standard" (O2 20.95 %, N2 78.08 %, Ar
+/// 0.93 %, CO2 0.04 %) or the textbook's "21/79", one of standard, 21/79, default standard); NULL takes
+/// every default.
+///
+/// Source: Element balance of complete combustion (amounts).
+///
+/// Source: NASA polynomials, as combustion/species.rs (heat capacity).
+///
+/// Source: IAPWS R7-97(2012), IF97 region 4 (dew point).
+///
+/// `notices` may be NULL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_gas_flow(
+    context: *const fw_context,
+    input: *const fw_flue_gas_flow_input,
+    output: *mut fw_flue_gas_flow_output,
+    notices: *mut fw_notices,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_GAS_FLOW.evaluate::<6, 6>(context, input.cast(), output.cast(), notices) }
+}
+
+/// fw_flue_gas_flow over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+/// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_gas_flow_batch(
+    context: *const fw_context,
+    rows: usize,
+    inputs: *const fw_flue_gas_flow_input,
+    input_stride: usize,
+    outputs: *mut fw_flue_gas_flow_output,
+    output_stride: usize,
+    row_status: *mut u16,
+) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_GAS_FLOW.batch::<6, 6>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+}
+
+/// Writes the defaults of fw_flue_gas_flow into `input`, and NaN into what must be given or may be left out.
+/// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn fw_flue_gas_flow_unset(input: *mut fw_flue_gas_flow_input) -> fw_status {
+    // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
+    unsafe { FLUE_GAS_FLOW.unset::<6>(input.cast()) }
 }
