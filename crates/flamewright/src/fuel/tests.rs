@@ -648,7 +648,7 @@ fn no_text_is_too_odd_to_be_refused() {
             state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
             let choice = (state >> 33) as usize;
             text.push_str(pieces[choice % pieces.len()]);
-            if choice % 3 == 0 {
+            if choice.is_multiple_of(3) {
                 break;
             }
         }
