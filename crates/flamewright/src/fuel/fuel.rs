@@ -62,6 +62,16 @@ impl Elements {
 }
 
 /// A fuel as combustion sums see it: one mole of a gas, or one kilogram of a liquid or solid.
+///
+/// ```
+/// use flamewright::fuel::Fuel;
+///
+/// let blend = Fuel::named("CH4 80 %, H2 20 %")?;
+/// assert!((blend.stoichiometric_oxygen() - 1.7).abs() < 1e-12); // mol per mol
+/// let refused = Fuel::named("CH4 80 %, hydrogem 20 %").unwrap_err();
+/// assert!(refused.to_string().contains("did you mean \"hydrogen\"?"));
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Fuel {
     /// Name to show, such as "G20" or "gas oil".

@@ -2,7 +2,7 @@
 mod component;
 mod composition;
 mod edition;
-pub mod fuel;
+mod fuel;
 mod iso6976;
 mod properties;
 mod test_gas;

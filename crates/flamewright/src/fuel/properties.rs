@@ -281,6 +281,19 @@ const ACCURACY: &str = "As the standard: about 0.05 % in calorific value from th
      usually decides. Compression factors hold from 90 kPa to 110 kPa and are less good for gases rich in butane, heavier parts or hydrogen.";
 
 /// Properties of a gas from its analysis.
+///
+/// ```
+/// use flamewright::calculation::Calculation;
+/// use flamewright::fuel::{Edition, GasAnalysis, GasPropertiesOf, Normalisation};
+/// use flamewright::quantity::{ReferenceConditions, Value};
+/// use flamewright::record::Record;
+///
+/// let gas = GasPropertiesOf::new(Edition::Iso6976Of2016, ReferenceConditions::AT_15_15, Normalisation::Refuse)?;
+/// let analysis = GasAnalysis::read([("methane", "80 %"), ("hydrogen", "20 %")])?;
+/// let properties = gas.evaluate(&analysis)?;
+/// assert!((properties.gross_wobbe_index.si() / 1e6 - 48.2368).abs() < 1e-4); // MJ/m³ at 15/15
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 #[derive(Clone, Debug)]
 pub struct GasPropertiesOf {
     edition: Edition,

@@ -158,6 +158,27 @@ impl IndexUnit {
 }
 
 /// Gas rate from a timed test at the meter.
+///
+/// ```
+/// use flamewright::calculation::Calculation;
+/// use flamewright::meter::{GasRate, GasRateReading};
+/// use flamewright::quantity::Value;
+/// use flamewright::record::Record;
+///
+/// let reading = GasRateReading::read([
+///     ("dial_volume", "1 ft3"),
+///     ("revolutions", "2"),
+///     ("time", "1 min 31 s"),
+///     ("gas_pressure", "21 mbar"),
+///     ("gas_temperature", "12 °C"),
+///     ("barometric_pressure", "1005 mbar"),
+///     ("net_calorific_value", "35.6 MJ/m3"),
+/// ])?;
+/// let result = GasRate::default().evaluate(&reading)?;
+/// assert_eq!((result.heat_input_net.si() / 100.0).round() / 10.0, 22.7); // kW
+/// assert!(result.heat_input_gross.si().is_nan()); // no gross calorific value, no gross heat input
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 #[derive(Clone, Debug)]
 pub struct GasRate {
     /// Conditions at which the calorific values are stated and to which the rate is converted.

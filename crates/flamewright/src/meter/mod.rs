@@ -19,6 +19,6 @@ pub use metering_reference_change::{CalorificValueElsewhere, CalorificValueHere,
 pub use test_time::{GasRateTestTime, TestTimeAsked, TestTimeNeeded};
 pub use wobbe_index::{GasHeatAndDensity, Wobbe, WobbeIndexOf};
 
-pub(crate) const CAUTION_COMPETENCE: &str =
-    "Work on gas belongs to people whom the local law holds competent for it. A gas rate that agrees with the plate is no certificate.";
+/// Said once over all calculations about gas, and by the visit.
+pub(crate) const CAUTION_COMPETENCE: &str = "Work on gas is for people legally competent to do it. A computed result is not a certificate.";
 const CAUTION_BASIS: &str = "Compare a heat input only with a plate on the same basis: gross is about a tenth above net for natural gas.";

@@ -165,7 +165,7 @@ pub fn assess(visit: Visit, policy: Option<Policy>) -> Assessment {
 
 /// Common practice, no source: what every page of results should say.
 const GENERAL_CAUTIONS: &[&str] = &[
-    "Work on gas is for people legally competent to do it. A computed result is not a certificate.",
+    crate::meter::CAUTION_COMPETENCE,
     "Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no switches, leave, and call the gas emergency service.",
     "A number inside a limit says nothing about flue flow, spillage or ventilation: those are observed, not computed.",
     "Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.",
