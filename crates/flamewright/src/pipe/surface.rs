@@ -361,6 +361,18 @@ mod tests {
     }
 
     #[test]
+    fn resistances_in_series_meet_the_textbook() {
+        // Cengel, Example 3-8: cast iron 5 to 5.5 cm, 3 cm of glass wool, films of 60 and 18 W/(m2 K);
+        // from memory, printed with three figures.
+        let (wall, wool) = (shell_resistance(0.05, 0.055, 80.0), shell_resistance(0.055, 0.115, 0.05));
+        let resistance = 1.0 / (60.0 * PI * 0.05) + wall + wool + 1.0 / (18.0 * PI * 0.115);
+        assert!((resistance / 2.61 - 1.0).abs() < 0.002, "{resistance}");
+        let loss = 315.0 / resistance;
+        assert!((loss / 121.0 - 1.0).abs() < 0.003, "{loss}");
+        assert!((loss * wool / 284.0 - 1.0).abs() < 0.003 && (loss * wall - 0.0229).abs() < 1e-4);
+    }
+
+    #[test]
     fn impossible_input_gives_no_number() {
         let around = Surroundings { air_temperature: 293.15, radiant_temperature: 293.15, emissivity: 0.9, pressure: 101_325.0 };
         let bad = [
