@@ -153,7 +153,7 @@ impl Calculation for PipeHeatLoss {
             .when(FLOW_IN_TRANSITION, (LAMINAR_BELOW..TURBULENT_FROM).contains(&reynolds))
     }
 
-    #[inline(always)]
+    #[inline]
     fn compute<W: Working>(&self, input: &PipeHeatLossInput, working: &mut W) -> PipeHeatLossResult {
         let given = input.given(input.length.si());
         let section = self.run.section(&given);

@@ -416,7 +416,9 @@ impl Run {
     }
 
     /// The balance of the outer surface at a resistance in m K/W to the inner temperature in K.
-    #[inline(always)]
+    ///
+    /// Kept out of line: it is long, and called from every sum on a run.
+    #[inline(never)]
     pub(crate) fn surface(&self, section: &Section, inner_temperature: f64, resistance: f64) -> SurfaceBalance {
         match self.film {
             OutsideFilm::Horizontal(HorizontalCylinder::ChurchillChu) => {
