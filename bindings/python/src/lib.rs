@@ -29,6 +29,25 @@ fn names() -> Vec<&'static str> {
     flamewright::catalogue::CATALOGUE.iter().map(|e| e.info().name).collect()
 }
 
+/// Field `i` of the inputs, or of the results, of a calculation.
+fn field(py: Python<'_>, name: &str, results: bool, i: usize) -> PyResult<&'static flamewright::record::Field> {
+    let entry = flamewright::catalogue::calculation(name).map_err(|e| error(py, &e))?;
+    let fields = if results { entry.outputs() } else { entry.inputs() };
+    fields.get(i).ok_or_else(|| pyo3::exceptions::PyTypeError::new_err("no such field"))
+}
+
+/// SI value of a text for a field.
+#[pyfunction]
+fn read(py: Python<'_>, name: &str, results: bool, i: usize, text: &str) -> PyResult<f64> {
+    field(py, name, results, i)?.read(text).map_err(|e| error(py, &e))
+}
+
+/// Factor and offset to SI from a unit given in words, for a field.
+#[pyfunction]
+fn scale(py: Python<'_>, name: &str, results: bool, i: usize, unit: &str) -> PyResult<(f64, f64)> {
+    field(py, name, results, i)?.scale(unit).map_err(|e| error(py, &e))
+}
+
 /// Fixes the settings of a calculation.
 #[pyfunction]
 fn prepare(py: Python<'_>, name: &str, settings: &Bound<'_, PyAny>) -> PyResult<prepared::Prepared> {
@@ -37,20 +56,20 @@ fn prepare(py: Python<'_>, name: &str, settings: &Bound<'_, PyAny>) -> PyResult<
 }
 
 /// Assesses a visit given as a dict, TOML or JSON text, by a policy given likewise or `None`.
-/// Returns the assessment as a dict and as text.
+/// Returns the assessment as a dict, as text and as a self-contained HTML page.
 #[pyfunction]
 #[pyo3(signature = (visit, policy=None))]
-fn assess(py: Python<'_>, visit: &Bound<'_, PyAny>, policy: Option<&Bound<'_, PyAny>>) -> PyResult<(Py<PyAny>, String)> {
+fn assess(py: Python<'_>, visit: &Bound<'_, PyAny>, policy: Option<&Bound<'_, PyAny>>) -> PyResult<(Py<PyAny>, String, String)> {
     let record = convert::record_of(visit)?;
     let policy = policy.map(convert::record_of).transpose()?;
     let result = py.detach(|| {
         let visit = flamewright::visit::Visit::read(&record)?;
         let policy = policy.map(|p| flamewright::judgement::Policy::read(&p)).transpose()?;
         let assessment = flamewright::visit::assess(visit, policy);
-        Ok((assessment.to_node(), assessment.to_text()))
+        Ok((assessment.to_node(), assessment.to_text(), assessment.to_html()))
     });
-    let (node, text) = result.map_err(|e: flamewright::Error| error(py, &e))?;
-    Ok((object_of(py, &node)?, text))
+    let (node, text, page) = result.map_err(|e: flamewright::Error| error(py, &e))?;
+    Ok((object_of(py, &node)?, text, page))
 }
 
 /// Prints an SI value in a unit given by symbol, factor and offset, to `digits` digits.
@@ -75,7 +94,7 @@ mod _flamewright {
     #[pymodule_export]
     use super::prepared::Prepared;
     #[pymodule_export]
-    use super::{assess, catalogue, describe, names, prepare, scale_of, show};
+    use super::{assess, catalogue, describe, names, prepare, read, scale, scale_of, show};
 
     #[pymodule_init]
     fn init(module: &pyo3::Bound<'_, pyo3::types::PyModule>) -> pyo3::PyResult<()> {

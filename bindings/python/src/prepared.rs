@@ -3,6 +3,7 @@
 use crate::convert::{error, object_of};
 use flamewright::Error;
 use flamewright::calculation::Notice;
+use flamewright::explore::goal_seek;
 use flamewright::node::Node;
 use flamewright::uncertainty::{Covariance, Distribution, first_order, monte_carlo};
 use flamewright_columns::{Column, Columns, Status};
@@ -65,18 +66,6 @@ impl Prepared {
         self.names.iter().map(|n| n.clone_ref(py)).collect()
     }
 
-    /// SI value of a text for input `i`.
-    fn read(&self, py: Python<'_>, i: usize, text: &str) -> PyResult<f64> {
-        let field = self.columns.entry().inputs().get(i).ok_or_else(|| PyTypeError::new_err("no such field"))?;
-        field.read(text).map_err(|e| error(py, &e))
-    }
-
-    /// Factor and offset to SI from a unit given in words, for input `i`.
-    fn scale(&self, py: Python<'_>, i: usize, unit: &str) -> PyResult<(f64, f64)> {
-        let field = self.columns.entry().inputs().get(i).ok_or_else(|| PyTypeError::new_err("no such field"))?;
-        field.scale(unit).map_err(|e| error(py, &e))
-    }
-
     /// Results and notices for SI values in field order.
     fn evaluate(&self, py: Python<'_>, input: Vec<f64>) -> PyResult<Evaluated> {
         let (output, judged) = self.run(&input).map_err(|e| error(py, &e))?;
@@ -98,7 +87,10 @@ impl Prepared {
                 None => {
                     let name = key.cast::<PyString>()?.to_str()?;
                     let fields = self.columns.entry().inputs();
-                    fields.iter().position(|f| f.name == name).ok_or_else(|| error(py, &Error::unknown_name("field", name, fields.iter().map(|f| f.name))))?
+                    fields
+                        .iter()
+                        .position(|f| f.name == name)
+                        .ok_or_else(|| error(py, &Error::unknown_name("field", name, fields.iter().map(|f| f.name))))?
                 }
             };
             input[place] = value.extract::<f64>()?;
@@ -115,7 +107,12 @@ impl Prepared {
     }
 
     /// Columns of SI values (arrays of one length, or single numbers) in field order.
-    fn evaluate_columns<'py>(&self, py: Python<'py>, inputs: Vec<Bound<'py, PyAny>>, rows: usize) -> PyResult<(Vec<Bound<'py, PyArray1<f64>>>, Bound<'py, PyArray1<u16>>)> {
+    fn evaluate_columns<'py>(
+        &self,
+        py: Python<'py>,
+        inputs: Vec<Bound<'py, PyAny>>,
+        rows: usize,
+    ) -> PyResult<(Vec<Bound<'py, PyArray1<f64>>>, Bound<'py, PyArray1<u16>>)> {
         let arrays: Vec<Option<PyReadonlyArray1<'py, f64>>> = inputs.iter().map(|i| i.extract().ok()).collect();
         let mut given = Vec::with_capacity(inputs.len());
         for (array, object) in arrays.iter().zip(&inputs) {
@@ -161,9 +158,33 @@ impl Prepared {
         object_of(py, &Node::Table(tables))
     }
 
+    /// The input `vary` (SI) from `low` to `high` for which output `of` is `wanted`; whether there
+    /// are several; and the outputs there.
+    #[allow(clippy::too_many_arguments)]
+    fn goal_seek(
+        &self,
+        py: Python<'_>,
+        input: Vec<f64>,
+        vary: &str,
+        low: f64,
+        high: f64,
+        of: &str,
+        wanted: f64,
+    ) -> PyResult<(f64, bool, Vec<f64>)> {
+        let found = py.detach(|| goal_seek(self.columns.scalar(), &input, vary, low, high, of, wanted));
+        let goal = found.map_err(|e| error(py, &e))?;
+        Ok((goal.value, goal.several, goal.output))
+    }
+
     /// First-order propagation: outputs, standard uncertainties, correlation matrix, and the
     /// budget of each output, from standard uncertainties and correlations of the inputs.
-    fn first_order(&self, py: Python<'_>, input: Vec<f64>, standard: Vec<f64>, correlations: Vec<(usize, usize, f64)>) -> PyResult<Py<PyDict>> {
+    fn first_order(
+        &self,
+        py: Python<'_>,
+        input: Vec<f64>,
+        standard: Vec<f64>,
+        correlations: Vec<(usize, usize, f64)>,
+    ) -> PyResult<Py<PyDict>> {
         self.run(&input).map_err(|e| error(py, &e))?;
         let covariance = self.covariance(py, &standard, &correlations)?;
         let result = first_order(self.columns.scalar(), &input, &covariance);
@@ -200,7 +221,8 @@ impl Prepared {
                 _ => Distribution::Normal,
             })
             .collect();
-        let draws = py.detach(|| monte_carlo(self.columns.scalar(), &input, &covariance, &shapes, trials, seed)).map_err(|e| error(py, &e))?;
+        let draws =
+            py.detach(|| monte_carlo(self.columns.scalar(), &input, &covariance, &shapes, trials, seed)).map_err(|e| error(py, &e))?;
         Ok((0..draws.outputs()).map(|j| PyArray1::from_slice(py, draws.of(j))).collect())
     }
 }

@@ -59,6 +59,10 @@ def test_arrays_broadcast_and_no_row_is_lost():
     assert (result.status[0] == 0).all()
     assert (result.status[1] >= 0x100).all()
     assert np.isnan(result.si["density"][1]).all()
+    assert set(result.refused()) == {3, 4, 5}
+    assert "temperature" in result.refused()[3] and "0 to 350 °C" in result.refused()[3]
+    boiling = fw.liquid_water(temperature=([60.0, 140.0], "degC"), pressure="1 bar")
+    assert set(boiling.refused()) == {1} and "boil" in boiling.refused()[1]
 
 
 def test_values_of_another_basis_are_refused():
@@ -76,7 +80,8 @@ def test_the_catalogue_describes_everything():
         call = fw.calculation(entry["name"])
         assert entry["inputs"] == [] or all(f["doc"] and f["minimum"] is not None for f in entry["inputs"])
         assert call.__doc__.startswith(entry["title"])
-        assert set(call.__signature__.parameters) == {f["name"] for f in entry["inputs"]} | {s["name"] for s in entry["settings"]}
+        named = {f["name"] for f in entry["inputs"]} | {s["name"] for s in entry["settings"]}
+        assert {p.removesuffix("_") for p in call.__signature__.parameters} == named
 
 
 def test_unknown_names_get_the_nearest():
@@ -84,6 +89,12 @@ def test_unknown_names_get_the_nearest():
         fw.liquid_water(temprature="60 degC")
     with pytest.raises(fw.Error, match="liquid_water"):
         fw.evaluate("liquid_watr")
+
+
+def test_a_setting_named_by_a_word_of_python():
+    resistance = {"temperature": "50 degC", "resistance_at_zero": "100 ohm"}
+    assert fw.platinum_resistance(class_="A", **resistance).tolerance.magnitude == pytest.approx(0.25)
+    assert fw.platinum_resistance(class_="A", **resistance) == fw.platinum_resistance(**{"class": "A"}, **resistance)
 
 
 def test_uncertainty_working_and_draws():

@@ -13,10 +13,11 @@ unit, pint quantities, or arrays with a stated unit:
 
 from __future__ import annotations
 
+from html import escape as _escape
 from typing import Any
 
 from . import _flamewright
-from ._calculation import Calculation, Steps, Uncertain, Uncertainty, uncertain, unknown
+from ._calculation import Calculation, Goal, Steps, Sweep, Uncertain, Uncertainty, uncertain, unknown
 from ._errors import Error
 from ._flamewright import __version__
 from ._record import Record, Value
@@ -37,7 +38,7 @@ def calculation(name: str) -> Calculation:
     found = globals().get(name)
     if found is None:
         found = globals()[name] = Calculation(name)
-    return found  # type: ignore[no-any-return]
+    return found
 
 
 def evaluate(name: str, /, **given: Any) -> Record:
@@ -50,11 +51,20 @@ def evaluate(name: str, /, **given: Any) -> Record:
 
 
 class Assessment:
-    """The assessment of a visit: ``print`` it, or read ``data``."""
+    """The assessment of a visit: ``print`` it, read ``data``, or keep the page that ``to_html`` gives."""
 
-    def __init__(self, data: dict[str, Any], text: str) -> None:
+    def __init__(self, data: dict[str, Any], text: str, page: str) -> None:
         self.data = data
         self.text = text
+        self._page = page
+
+    def to_html(self) -> str:
+        """The assessment as one self-contained page, ready to print."""
+        return self._page
+
+    def _repr_html_(self) -> str:
+        # In a frame of its own, so that the page's style stays off the notebook.
+        return f'<iframe srcdoc="{_escape(self._page)}" style="width:100%;height:40em;border:1px solid #999"></iframe>'
 
     def __str__(self) -> str:
         return self.text
@@ -82,8 +92,10 @@ __all__ = [
     "Assessment",
     "Calculation",
     "Error",
+    "Goal",
     "Record",
     "Steps",
+    "Sweep",
     "Uncertain",
     "Uncertainty",
     "Value",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import inspect
+import keyword
 from collections import namedtuple
 from collections.abc import Callable, Iterator, Mapping
 from functools import cached_property
@@ -107,16 +108,18 @@ class Calculation:
 
     def _split(self, given: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, Any]]:
         settings, fields = {}, {}
-        for name, value in given.items():
-            if name in self._settings:
+        for word, value in given.items():
+            name = word[:-1] if word.endswith("_") and keyword.iskeyword(word[:-1]) else word
+            # A name may be that of a setting and of a field: one thing, which both need.
+            if name in self._settings and value is not None:
                 settings[name] = value
-            elif name in self.input_fields:
+            if name in self.input_fields:
                 fields[name] = value
-            else:
+            elif name not in self._settings:
                 raise unknown(self.name, name, [*self.input_fields, *self._settings])
         return settings, fields
 
-    def _read(self, prepared: Any, fields: Mapping[str, Any], bare_si: bool) -> tuple[list[Any], Any, Uncertainties]:
+    def _read(self, fields: Mapping[str, Any], bare_si: bool) -> tuple[list[Any], Any, Uncertainties]:
         """SI values in field order, the pint registry of a quantity, standard uncertainties."""
         values: list[Any] = []
         registry = None
@@ -124,29 +127,29 @@ class Calculation:
         for i, (name, field) in enumerate(self.input_fields.items()):
             value = fields.get(name)
             if isinstance(value, Uncertain):
-                uncertainties[i] = self._standard(prepared, i, value)
+                uncertainties[i] = self._standard(i, value)
                 value = value.value
             if value is None:
                 default = field["default"]
                 values.append(float("nan") if default is None else default * field["unit_factor"] + field["unit_offset"])
             elif isinstance(value, str):
-                values.append(prepared.read(i, value))
+                values.append(_flamewright.read(self.name, False, i, value))
             elif isinstance(value, Value):
                 self._same_kind(field, value)
                 values.append(value.si)
             elif hasattr(value, "magnitude") and hasattr(value, "units"):
-                factor, offset = prepared.scale(i, str(value.units))
+                factor, offset = _flamewright.scale(self.name, False, i, str(value.units))
                 registry = getattr(value, "_REGISTRY", registry)
                 values.append(np.asarray(value.magnitude, dtype=float) * factor + offset if np.ndim(value.magnitude) else float(value.magnitude) * factor + offset)
             elif isinstance(value, tuple) and len(value) == 2 and isinstance(value[1], str):
-                factor, offset = prepared.scale(i, value[1])
+                factor, offset = _flamewright.scale(self.name, False, i, value[1])
                 values.append(np.asarray(value[0], dtype=float) * factor + offset)
             elif isinstance(value, bool):
                 raise Error(f"{name} = {value}: a value with its unit is needed, for instance \"{field['example']}\"", "unit_missing", field=name)
             elif bare_si or not field["unit"]:
                 values.append(np.asarray(value, dtype=float) if np.ndim(value) else float(value))
             else:
-                prepared.read(i, f"{value}" if np.ndim(value) == 0 else "a column")  # refuses, saying how to write it
+                _flamewright.read(self.name, False, i, f"{value}" if np.ndim(value) == 0 else "a column")  # refuses, saying how to write it
                 raise Error(f"{name}: give the unit, for instance (array, \"{field['unit']}\")", "unit_missing", field=name)
         return values, registry, uncertainties
 
@@ -158,7 +161,7 @@ class Calculation:
             needed, has = field["basis"] or "no", given["basis"] or "no"
             raise Error(f"{field['name']}: a value on {needed} basis is needed, this one is on {has} basis", "wrong_basis", field=field["name"])
 
-    def _standard(self, prepared: Any, i: int, value: Uncertain) -> tuple[float, str]:
+    def _standard(self, i: int, value: Uncertain) -> tuple[float, str]:
         nominal = value.value
 
         def spread(text: str) -> float:
@@ -166,7 +169,7 @@ class Calculation:
             unit = text.strip().lstrip("+-0123456789.eE ")
             number = float(text.strip()[: len(text.strip()) - len(unit)])
             temperature = next(iter([f for j, f in enumerate(self.input_fields.values()) if j == i]))["quantity"] == "temperature"
-            factor, _ = (1.0, 0.0) if temperature and unit == "K" else prepared.scale(i, unit)
+            factor, _ = (1.0, 0.0) if temperature and unit == "K" else _flamewright.scale(self.name, False, i, unit)
             return number * float(factor)
 
         shape = value.statements["distribution"]
@@ -185,7 +188,7 @@ class Calculation:
     def _evaluate(self, given: Mapping[str, Any], bare_si: bool) -> Record:
         settings, fields = self._split(given)
         prepared = self._prepare(settings)
-        values, registry, uncertainties = self._read(prepared, fields, bare_si)
+        values, registry, uncertainties = self._read(fields, bare_si)
         if any(isinstance(v, np.ndarray) for v in values):
             return self._columns(prepared, values, registry)
         output, notices = prepared.evaluate(values)
@@ -228,14 +231,14 @@ class Calculation:
         """The working: every line of the sum with the numbers put in."""
         settings, fields = self._split(given)
         prepared = self._prepare(settings)
-        values, _, _ = self._read(prepared, fields, bare_si=False)
+        values, _, _ = self._read(fields, bare_si=False)
         return Steps(self.info["title"], prepared.steps(values))
 
     def tables(self, **given: Any) -> dict[str, Any]:
         """Traces and lists that go with the result, each column with its unit."""
         settings, fields = self._split(given)
         prepared = self._prepare(settings)
-        values, _, _ = self._read(prepared, fields, bare_si=False)
+        values, _, _ = self._read(fields, bare_si=False)
         tables: dict[str, Any] = prepared.tables(values)
         return tables
 
@@ -252,10 +255,77 @@ class Calculation:
         draws = prepared.monte_carlo(values, standard, pairs, shapes, trials, seed)
         return dict(zip(self.output_fields, draws, strict=True))
 
+    def goal_seek(self, *, of: str, wanted: Any, vary: str, low: Any, high: Any, **given: Any) -> Goal:
+        """The input ``vary``, between ``low`` and ``high``, for which the result ``of`` is ``wanted``.
+
+        An answer found is an answer: the range is bracketed, and where there is none that is said,
+        with the values between which the result runs.
+
+        >>> liquid_water.goal_seek(of="density", wanted="983 kg/m3", vary="temperature", low="10 degC", high="90 degC").value
+        <60.44898 °C>
+        """
+        if of not in self.output_fields:
+            raise unknown(f"{self.name} results", of, list(self.output_fields))
+        if vary in given:
+            raise Error(f"{vary}: it is sought, so it is not to be given", "bad_setting", field=vary)
+        settings, fields = self._split({**given, vary: None})
+        prepared = self._prepare(settings)
+        values, registry, _ = self._read(fields, bare_si=False)
+        ends = [self._read_input(vary, end) for end in (low, high)]
+        value, several, _ = prepared.goal_seek(values, vary, *ends, of, self._read_output(of, wanted))
+        values[list(self.input_fields).index(vary)] = value
+        output, notices = prepared.evaluate(values)
+        result = Record(self, dict(zip(self.output_fields, output, strict=True)), tuple(text for _, _, text in notices), None, registry)
+        return Goal(Value(value, self.input_fields[vary]), several, result)
+
+    def sweep(self, axes: Mapping[str, Any], /, *, points: int = 41, **given: Any) -> Sweep:
+        """Results with one or two inputs varied, the table behind a plot.
+
+        ``axes`` holds by input either its ends, as ``("0 mm", "50 mm")`` in ``points`` equal steps,
+        or its values, as ``(array, "mm")``. Refused places are not-a-number.
+        """
+        if not 1 <= len(axes) <= 2:
+            raise Error("one or two inputs are varied", "bad_setting", field="axes")
+        columns: dict[str, Value] = {}
+        for name, wanted in axes.items():
+            if name in given:
+                raise Error(f"{name}: it is varied, so it is not to be given", "bad_setting", field=name)
+            if name not in self.input_fields:
+                raise unknown(f"{self.name} inputs", name, list(self.input_fields))
+            if isinstance(wanted, (tuple, list)) and len(wanted) == 2 and not np.ndim(wanted[0]):
+                ends = [self._read_input(name, end) for end in wanted]
+                values = np.linspace(ends[0], ends[1], points)
+            else:
+                values = np.atleast_1d(self._read_input(name, wanted))
+            columns[name] = Value(values, self.input_fields[name])
+        grid = np.meshgrid(*(c.si for c in columns.values()), indexing="ij")
+        spread = {name: Value(values, self.input_fields[name]) for name, values in zip(columns, grid, strict=True)}
+        return Sweep(columns, self(**given, **spread))
+
+    def _read_input(self, name: str, given: Any) -> Any:
+        """The SI value of something given for one input."""
+        if name not in self.input_fields:
+            raise unknown(self.name, name, list(self.input_fields))
+        values, _, _ = self._read({name: given}, bare_si=False)
+        return values[list(self.input_fields).index(name)]
+
+    def _read_output(self, name: str, given: Any) -> float:
+        """The SI value of something given for one result."""
+        field = self.output_fields[name]
+        if isinstance(given, Value):
+            self._same_kind(field, given)
+            return float(given.si)
+        place = list(self.output_fields).index(name)
+        if hasattr(given, "magnitude") and hasattr(given, "units"):
+            factor, offset = _flamewright.scale(self.name, True, place, str(given.units))
+            return float(given.magnitude) * factor + offset
+        si: float = _flamewright.read(self.name, True, place, f"{given}")
+        return si
+
     def _propagation(self, correlations: Mapping[tuple[str, str], float] | None, given: Mapping[str, Any]) -> Any:
         settings, fields = self._split(given)
         prepared = self._prepare(settings)
-        values, _, uncertainties = self._read(prepared, fields, bare_si=False)
+        values, _, uncertainties = self._read(fields, bare_si=False)
         names = list(self.input_fields)
         standard = [uncertainties.get(i, (0.0, "normal"))[0] for i in range(len(values))]
         shapes = [uncertainties.get(i, (0.0, "normal"))[1] for i in range(len(values))]
@@ -268,16 +338,18 @@ class Calculation:
 
     @cached_property
     def __signature__(self) -> inspect.Signature:
-        keyword = inspect.Parameter.KEYWORD_ONLY
-        needed = [inspect.Parameter(s["name"], keyword) for s in self.info["settings"] if s["default"] is None]
-        needed += [inspect.Parameter(n, keyword) for n, f in self.input_fields.items() if f["default"] is None and not f["absent"]]
-        optional = [inspect.Parameter(s["name"], keyword, default=s["default"]) for s in self.info["settings"] if s["default"] is not None]
+        only = inspect.Parameter.KEYWORD_ONLY
+        needed = [inspect.Parameter(argument(s["name"]), only) for s in self.info["settings"] if s["default"] is None]
+        needed += [inspect.Parameter(argument(n), only) for n, f in self.input_fields.items() if f["default"] is None and not f["absent"]]
+        optional = [inspect.Parameter(argument(s["name"]), only, default=s["default"]) for s in self.info["settings"] if s["default"] is not None]
         optional += [
-            inspect.Parameter(n, keyword, default=f["example"] if f["default"] is not None else None)
+            inspect.Parameter(argument(n), only, default=f["example"] if f["default"] is not None else None)
             for n, f in self.input_fields.items()
             if f["default"] is not None or f["absent"]
         ]
-        return inspect.Signature([*needed, *optional], return_annotation="Record")
+        parameters = {p.name: p for p in [*optional, *needed]}
+        ordered = sorted(parameters.values(), key=lambda p: p.default is not inspect.Parameter.empty)
+        return inspect.Signature(ordered, return_annotation="Record")
 
     @property
     def __doc__(self) -> str:  # type: ignore[override]
@@ -285,6 +357,48 @@ class Calculation:
 
     def __repr__(self) -> str:
         return f"<calculation {self.name}: {self.info['title']}>"
+
+
+def argument(name: str) -> str:
+    """The keyword for a setting or field: words that Python keeps for itself get an underscore behind."""
+    return f"{name}_" if keyword.iskeyword(name) else name
+
+
+class Goal:
+    """What a goal seek found: the ``value`` of the input, and the ``result`` with it in place.
+
+    ``several`` says that other values in the range would do as well; this is the lowest.
+    """
+
+    def __init__(self, value: Value, several: bool, result: Record) -> None:
+        self.value = value
+        self.several = several
+        self.result = result
+
+    def __repr__(self) -> str:
+        more = "; other values in the range give it too, this is the lowest" if self.several else ""
+        return f"{self.value._field['name']} = {self.value}{more}"
+
+
+class Sweep:
+    """Results over one or two varied inputs: ``axes`` by name, ``result`` with an array a field."""
+
+    def __init__(self, axes: Mapping[str, Value], result: Record) -> None:
+        self.axes = dict(axes)
+        self.result = result
+
+    def to_frame(self) -> Any:
+        """A pandas frame, a row a combination of the varied inputs."""
+        frame = self.result.to_frame()
+        grid = np.meshgrid(*(v.magnitude for v in self.axes.values()), indexing="ij")
+        for place, (name, values) in enumerate(zip(self.axes, grid, strict=True)):
+            unit = self.axes[name].units
+            frame.insert(place, f"{name} [{unit}]" if unit else name, values.ravel())
+        return frame
+
+    def __repr__(self) -> str:
+        spans = ", ".join(f"{n} {np.size(v.si)} values" for n, v in self.axes.items())
+        return f"<sweep of {self.result._call.name} over {spans}>"
 
 
 class Steps:
@@ -370,7 +484,7 @@ def documentation(info: Mapping[str, Any]) -> str:
         for setting in info["settings"]:
             choices = f" One of: {', '.join(setting['choices'])}." if "choices" in setting else ""
             default = "" if setting["default"] is None else f" Default {setting['default']}."
-            lines.extend([f"{setting['name']} : {setting['form']}", f"    {setting['doc']}{choices}{default}"])
+            lines.extend([f"{argument(setting['name'])} : {setting['form']}", f"    {setting['doc']}{choices}{default}"])
         lines.append("")
     fields("Parameters", info["inputs"])
     fields("Returns", info["outputs"])

@@ -22,6 +22,9 @@ class Value:
     """
 
     __slots__ = ("_field", "si", "standard_uncertainty")
+    si: Any
+    standard_uncertainty: Any
+    _field: Field
 
     def __init__(self, si: Any, field: Field, standard_uncertainty: Any = None) -> None:
         object.__setattr__(self, "si", si)
@@ -67,7 +70,7 @@ class Value:
         if registry is None:
             import pint
 
-            registry = pint.get_application_registry()
+            registry = pint.get_application_registry()  # type: ignore[no-untyped-call, unused-ignore]
         return registry.Quantity(self.magnitude, pint_unit(self._field))
 
     def __str__(self) -> str:
@@ -123,6 +126,12 @@ class Record:
     """
 
     __slots__ = ("_call", "_registry", "_uncertainty", "_values", "notices", "status")
+    _call: Any
+    _registry: Any
+    _uncertainty: dict[str, float]
+    _values: dict[str, Any]
+    notices: tuple[str, ...]
+    status: Any
 
     def __init__(
         self,
@@ -191,7 +200,7 @@ class Record:
 
     def to_frame(self) -> Any:
         """A pandas frame: a row a field, or a row a reading where arrays went in."""
-        import pandas as pd
+        import pandas as pd  # type: ignore[import-untyped, unused-ignore]
 
         if self.status is not None:
             units = {name: f"{name} [{self._value(name).units}]".replace(" []", "") for name in self}
@@ -223,7 +232,23 @@ class Record:
 
     def refused(self) -> dict[int, str]:
         """Why rows were refused: row to reason (where arrays went in)."""
-        return dict(self._call.explain_rows(self)) if self.status is not None else {}
+        if self.status is None:
+            return {}
+        status = np.ravel(self.status)
+        return {int(row): self._reason(int(status[row])) for row in np.flatnonzero(status >= _FIELD)}
 
+    def _reason(self, status: int) -> str:
+        if status < _RULE:
+            field = list(self._call.input_fields.values())[status - _FIELD]
+            unit = f" {field['unit']}" if field["unit"] else ""
+            return f"{field['name']}: missing, or outside {field['minimum']:.7g} to {field['maximum']:.7g}{unit}"
+        if status < _UNDEFINED:
+            rule = self._call.info["rules"][status - _RULE]
+            return f"{rule['field']}: {rule['text']}" if rule["field"] else str(rule["text"])
+        return "the calculation has no solution there"
+
+
+# What the numbers in a status begin at: a field refused, a rule that refused, no finite result.
+_FIELD, _RULE, _UNDEFINED = 0x100, 0x200, 0x300
 
 __all__ = ["Error", "Record", "Value"]
