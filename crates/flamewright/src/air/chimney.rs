@@ -63,7 +63,7 @@ pub struct ChimneyState {
     pub roughness: Length,
     /// Sum of the loss coefficients of bends, inlet and outlet.
     #[field("\\Sigma\\zeta", ONE, 0.0..=1000.0, default = 0.0, usual = 0.0..=20.0)]
-    pub loss_coefficients: Ratio,
+    pub loss_coefficient: Ratio,
     /// Factor by which the loss of the flue is raised for safety.
     #[field("S_E", ONE, 1.0..=3.0, default = 1.0)]
     pub flow_safety_factor: Ratio,
@@ -230,7 +230,7 @@ impl Calculation for ChimneyDraught {
         step!(working, let draught: "p_H" = Pressure::from_si(input.height.si() * gravity * (air_density.si() - flue_density.si())), FORM);
         let friction_factor = Ratio::from_si(cooled.friction_factor);
         step!(working, let pressure_loss: "p_R" as Pressure in PASCAL = input.flow_safety_factor
-            * (friction_factor * (length / input.bore) + input.loss_coefficients) * (flue_density * velocity * velocity / 2.0), FORM);
+            * (friction_factor * (length / input.bore) + input.loss_coefficient) * (flue_density * velocity * velocity / 2.0), FORM);
         step!(working, let net_draught: "p_Z" in PASCAL = draught - pressure_loss, FORM);
         step!(working, let spare_draught: "p_Z - p_W" in PASCAL = net_draught - input.draught_needed, FORM);
         let taken = (pressure_loss.si() + input.draught_needed.si()) / (input.height.si() * gravity);
@@ -294,7 +294,7 @@ mod tests {
             bore: Length::from_si(0.125),
             outside_diameter: Length::from_si(0.225),
             thermal_resistance: InsulanceFactor::from_si(0.12),
-            loss_coefficients: Ratio::from_si(2.0),
+            loss_coefficient: Ratio::from_si(2.0),
             draught_needed: Pressure::from_si(3.0),
             water_vapour: MoleFraction::from_si(0.10),
             ..ChimneyState::unset()
@@ -316,7 +316,7 @@ mod tests {
             mean_flue_temperature: got.mean_flue_temperature,
             bore: example().bore,
             length: example().height,
-            loss_coefficients: example().loss_coefficients,
+            loss_coefficient: example().loss_coefficient,
             ..FlueFlowState::unset()
         };
         assert!((FlueFlow.evaluate(&flow).unwrap().output.pressure_loss.si() / got.pressure_loss.si() - 1.0).abs() < 1e-9);

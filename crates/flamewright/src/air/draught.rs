@@ -155,7 +155,7 @@ pub struct FlueFlowState {
     pub roughness: Length,
     /// Sum of the loss coefficients of bends, inlet and outlet.
     #[field("\\Sigma\\zeta", ONE, 0.0..=1000.0, default = 0.0, usual = 0.0..=20.0)]
-    pub loss_coefficients: Ratio,
+    pub loss_coefficient: Ratio,
 }
 
 /// What the flow takes.
@@ -232,7 +232,7 @@ impl Calculation for FlueFlow {
         let friction_factor = Ratio::from_si(or(input.friction_factor.si(), from_roughness));
         step!(working, let head: "q" as Pressure in PASCAL = flue_density * velocity * velocity / 2.0, "definition");
         step!(working, let pressure_loss: "p_R" in PASCAL =
-            (friction_factor * (input.length / input.bore) + input.loss_coefficients) * head, "Darcy-Weisbach");
+            (friction_factor * (input.length / input.bore) + input.loss_coefficient) * head, "Darcy-Weisbach");
         let at_rest = velocity.si() == 0.0;
         FlueFlowResult {
             flue_density,
@@ -296,7 +296,7 @@ mod tests {
                 bore: Length::from_si(i.si("D")),
                 length: Length::from_si(i.si("L")),
                 friction_factor: Ratio::from_si(i.si("friction_factor")),
-                loss_coefficients: Ratio::from_si(i.si("sum_zeta")),
+                loss_coefficient: Ratio::from_si(i.si("sum_zeta")),
                 ..FlueFlowState::unset()
             };
             let got = FlueFlow.evaluate(&state).unwrap().output;

@@ -16,7 +16,7 @@ pub struct Branch {
     /// Length with the equivalent length of fittings, m.
     pub length: f64,
     /// Loss coefficients of fittings, in velocity heads.
-    pub loss_coefficients: f64,
+    pub loss_coefficient: f64,
     /// Height of its end above its beginning, m.
     pub rise: f64,
     /// Flow drawn by an appliance at its end, m3/s at reference conditions; nought without one.
@@ -82,7 +82,7 @@ fn in_section(flow: f64, branch: &Branch, bore: &Bore, gas: &SupplyGas, gauge: f
     let absolute_pressure = gauge + gas.barometric_pressure;
     let density = gas.density_per_pressure * absolute_pressure;
     let stretch =
-        Stretch { bore: bore.diameter, length: branch.length, roughness: bore.roughness, loss_coefficients: branch.loss_coefficients };
+        Stretch { bore: bore.diameter, length: branch.length, roughness: bore.roughness, loss_coefficient: branch.loss_coefficient };
     let inlet = InletGas { density, viscosity: gas.viscosity, absolute_pressure };
     let pipe = pipe_flow(flow * gas.reference_density / density, &stretch, &inlet, gas.friction);
     (pipe, buoyancy(branch.rise, density, gas.air_density))
@@ -247,13 +247,8 @@ mod tests {
 
     /// An invented house: boiler 2.5 m3/h, fire 0.6, hob 0.9.
     fn house() -> Vec<Branch> {
-        let branch = |parent, length, rise, load_per_hour: f64| Branch {
-            parent,
-            length,
-            loss_coefficients: 0.0,
-            rise,
-            load: load_per_hour / 3600.0,
-        };
+        let branch =
+            |parent, length, rise, load_per_hour: f64| Branch { parent, length, loss_coefficient: 0.0, rise, load: load_per_hour / 3600.0 };
         vec![
             branch(None, 6.0, 0.0, 0.0),
             branch(Some(0), 3.0, 2.4, 0.6),
@@ -283,7 +278,7 @@ mod tests {
 
     #[test]
     fn a_single_section_is_the_plain_pipe() {
-        let one = [Branch { parent: None, length: 9.0, loss_coefficients: 0.0, rise: 0.0, load: 5.0 / 3600.0 }];
+        let one = [Branch { parent: None, length: 9.0, loss_coefficient: 0.0, rise: 0.0, load: 5.0 / 3600.0 }];
         let got = walked(&one, &[bores()[3]]).unwrap();
         // The row of the reference table for 22 mm, 9 m, 5 m3/h.
         assert!(((2100.0 - got[0].end_pressure.low) / 108.0755 - 1.0).abs() < 1e-5);

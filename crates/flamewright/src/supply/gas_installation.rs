@@ -16,6 +16,7 @@ use crate::quantity::units::*;
 use crate::quantity::{AbsolutePressure, AtReference, GasFlow, GaugePressure, Gross, HeatInput, Value};
 use crate::record::record;
 use crate::rules;
+use crate::system::fittings_from_node;
 use crate::working::{Working, step};
 use alloc::string::{String, ToString};
 use alloc::vec;
@@ -60,7 +61,7 @@ struct Network {
     flows: Vec<f64>,
 }
 
-const SECTIONS_DOC: &str = "The sections, each a table: name; from (name of the section it hangs from, which stands before it; left out, the meter); length; fittings_length (equivalent length); loss_coefficients; rise; load (an appliance at its end: gross heat input such as \"24 kW\", or flow at reference conditions such as \"2.3 m3/h\").";
+const SECTIONS_DOC: &str = "The sections, each a table: name; from (name of the section it hangs from, which stands before it; left out, the meter); length; equivalent_length and loss_coefficient of parts not named; fittings (names with their number, as water_pressure_drop takes them); rise; load (an appliance at its end: gross heat input such as \"24 kW\", or flow at reference conditions such as \"2.3 m3/h\").";
 const SECTIONS_WITH_TUBES_DOC: &str =
     "The sections, as in gas_pipe_sizing, each also with tube (by name), or bore, or outside_diameter and wall; roughness if known.";
 
@@ -78,9 +79,10 @@ impl Network {
         Ok(Self { gas, friction, names: sections.iter().map(|section| section.name.clone()).collect(), branches, flows })
     }
 
-    fn from_settings(settings: &Settings<'_>) -> Result<(Self, Vec<Section>), Error> {
+    /// Fittings of a section without a tube of its own are taken in a tube of `bore`.
+    fn from_settings(settings: &Settings<'_>, bore: f64) -> Result<(Self, Vec<Section>), Error> {
         let gas = PipedGas::from_settings(settings)?;
-        let sections = read_sections(settings.need("sections")?, gas.gross_calorific_value)?;
+        let sections = read_sections(settings.need("sections")?, gas.gross_calorific_value, bore)?;
         Ok((Self::new(gas, friction(settings)?, &sections)?, sections))
     }
 
@@ -190,13 +192,13 @@ struct Summary {
 }
 
 /// Sections from their setting; a load in kilowatts is turned into a flow with the calorific value.
-fn read_sections(list: &Node, gross_calorific_value: f64) -> Result<Vec<Section>, Error> {
-    const KNOWN: [&str; 12] = [
+fn read_sections(list: &Node, gross_calorific_value: f64, unsized_bore: f64) -> Result<Vec<Section>, Error> {
+    const KNOWN: [&str; 13] = [
         "name",
         "from",
         "length",
-        "fittings_length",
-        "loss_coefficients",
+        "equivalent_length",
+        "loss_coefficient",
         "rise",
         "load",
         "tube",
@@ -204,6 +206,7 @@ fn read_sections(list: &Node, gross_calorific_value: f64) -> Result<Vec<Section>
         "outside_diameter",
         "wall",
         "roughness",
+        "fittings",
     ];
     let nodes = list.list("sections")?;
     if nodes.len() > MOST_SECTIONS {
@@ -240,12 +243,12 @@ fn read_sections(list: &Node, gross_calorific_value: f64) -> Result<Vec<Section>
                 Some(place.ok_or_else(|| Error::unknown_name("from", from, sections.iter().map(|section| section.name.as_str())))?)
             }
         };
-        let loss_coefficients = match node.get("loss_coefficients") {
+        let loss_coefficient = match node.get("loss_coefficient") {
             None => 0.0,
-            Some(given) => given.quantity::<Ratio>("loss_coefficients")?.si(),
+            Some(given) => given.quantity::<Ratio>("loss_coefficient")?.si(),
         };
-        if !(0.0..=1e4).contains(&loss_coefficients) {
-            return Err(Error::bad_setting("loss_coefficients", "", "the sum of loss coefficients lies from 0 to 10000"));
+        if !(0.0..=1e4).contains(&loss_coefficient) {
+            return Err(Error::bad_setting("loss_coefficient", "", "the sum of loss coefficients lies from 0 to 10000"));
         }
         node.get("length").ok_or_else(|| Error::missing("length", "the length of each section"))?;
         let load = match node.get("load") {
@@ -258,19 +261,21 @@ fn read_sections(list: &Node, gross_calorific_value: f64) -> Result<Vec<Section>
         if !(0.0..=1e3).contains(&load) {
             return Err(Error::bad_setting("load", &node.get("load").map(Node::brief).unwrap_or_default(), "a load is not negative"));
         }
-        let branch = Branch {
-            parent,
-            length: metres("length", 0.0)? + metres("fittings_length", 0.0)?,
-            loss_coefficients,
-            rise: metres("rise", -1e4)?,
-            load,
-        };
         let sized = ["tube", "bore", "outside_diameter"].iter().any(|key| node.get(key).is_some());
         let bore = if sized {
             let (bore, roughness) = bore_and_roughness(node, "sections")?;
             Some(Bore { diameter: bore.si(), roughness: roughness.map_or(DRAWN_TUBE, Value::si) })
         } else {
             None
+        };
+        let fittings_bore = bore.map_or(unsized_bore, |bore| bore.diameter);
+        let (fitting_coefficient, fitting_length) = fittings_from_node("fittings", node.get("fittings"), fittings_bore)?;
+        let branch = Branch {
+            parent,
+            length: metres("length", 0.0)? + metres("equivalent_length", 0.0)? + fitting_length,
+            loss_coefficient: loss_coefficient + fitting_coefficient,
+            rise: metres("rise", -1e4)?,
+            load,
         };
         sections.push(Section { name, branch, bore });
     }
@@ -356,7 +361,7 @@ impl Context for GasInstallation {
         Setting { name: "sections", doc: SECTIONS_WITH_TUBES_DOC, form: Form::Structure, default: None },
     ];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
-        let (network, sections) = Network::from_settings(settings)?;
+        let (network, sections) = Network::from_settings(settings, f64::NAN)?;
         Self::of(network, &sections)
     }
 }
@@ -521,7 +526,6 @@ impl Context for GasPipeSizing {
         },
     ];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
-        let (network, _) = Network::from_settings(settings)?;
         let list = settings.need("tubes")?.list("tubes")?;
         if list.len() > MOST_SIZES {
             return Err(Error::bad_setting("tubes", "", "1 to 20 tubes of different bores are needed"));
@@ -532,6 +536,9 @@ impl Context for GasPipeSizing {
             let tube = tube(name).map_err(|unknown| Error::bad_setting("tubes", name, &unknown.to_string()))?;
             sizes.push((name.to_string(), Bore { diameter: tube.bore(), roughness: tube.roughness }));
         }
+        // The loss coefficient of a named fitting falls slowly with the bore: the narrowest is safe.
+        let narrowest = sizes.iter().map(|(_, bore)| bore.diameter).fold(f64::INFINITY, f64::min);
+        let (network, _) = Network::from_settings(settings, narrowest)?;
         Self::of(network, sizes)
     }
 }
@@ -611,17 +618,10 @@ mod tests {
     /// An invented house, with tubes or without.
     fn house(tubes: [&str; 4]) -> Node {
         let sections = [
-            vec![("name", "main"), ("length", "6 m"), ("fittings_length", "1.5 m"), ("tube", tubes[0])],
+            vec![("name", "main"), ("length", "6 m"), ("equivalent_length", "1.5 m"), ("tube", tubes[0])],
             vec![("name", "fire"), ("from", "main"), ("length", "3 m"), ("rise", "2.4 m"), ("load", "6 kW"), ("tube", tubes[1])],
             vec![("name", "hob"), ("from", "main"), ("length", "4 m"), ("load", "0.9 m3/h"), ("tube", tubes[2])],
-            vec![
-                ("name", "boiler"),
-                ("from", "main"),
-                ("length", "5 m"),
-                ("loss_coefficients", "4"),
-                ("load", "30 kW"),
-                ("tube", tubes[3]),
-            ],
+            vec![("name", "boiler"), ("from", "main"), ("length", "5 m"), ("loss_coefficient", "4"), ("load", "30 kW"), ("tube", tubes[3])],
         ];
         let kept =
             sections.iter().map(|section| table(&section.iter().copied().filter(|(_, value)| !value.is_empty()).collect::<Vec<_>>()));
@@ -690,7 +690,7 @@ mod tests {
         let gas = PipedGas::new(&Fuel::named("G20").unwrap(), ReferenceConditions::AT_15_15).unwrap();
         let section = Section {
             name: "pipe".to_string(),
-            branch: Branch { parent: None, length: 10.0, loss_coefficients: 0.0, rise: 0.0, load: 4.5 / 3600.0 },
+            branch: Branch { parent: None, length: 10.0, loss_coefficient: 0.0, rise: 0.0, load: 4.5 / 3600.0 },
             bore: Some(Bore { diameter: 0.0202, roughness: 1.5e-6 }),
         };
         let pipe = GasInstallation::new(gas, TurbulentFriction::Colebrook, &[section]).unwrap();

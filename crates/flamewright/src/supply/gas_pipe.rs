@@ -14,6 +14,7 @@ use crate::quantity::units::*;
 use crate::quantity::{AbsolutePressure, AtMeter, AtReference, GasFlow, GaugePressure, Gross, HeatInput, Value};
 use crate::record::record;
 use crate::rules;
+use crate::system::fittings_from_node;
 use crate::working::{Working, step};
 use alloc::string::ToString;
 use core::f64::consts::PI;
@@ -41,6 +42,10 @@ pub struct PipeContext {
     pub tube: Option<Tube>,
     /// Equation of the turbulent friction factor.
     pub friction: TurbulentFriction,
+    /// Sum of the loss coefficients of the fittings named.
+    pub fitting_coefficient: f64,
+    /// Sum of the equivalent lengths of the fittings named, m.
+    pub fitting_length: f64,
 }
 
 impl PipeContext {
@@ -54,6 +59,12 @@ impl PipeContext {
             form: Form::Text,
             default: Some(""),
         },
+        Setting {
+            name: "fittings",
+            doc: "Names of fittings with their number, for instance { \"elbow 90\" = 4, \"tee branch\" = 1 }, as water_pressure_drop takes them; needs tube.",
+            form: Form::Structure,
+            default: Some(""),
+        },
     ];
 
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
@@ -61,7 +72,14 @@ impl PipeContext {
             "" => None,
             name => Some(tube(name).map_err(|unknown| Error::bad_setting("tube", name, &unknown.to_string()))?),
         };
-        Ok(Self { gas: PipedGas::from_settings(settings)?, tube, friction: friction(settings)? })
+        let (fitting_coefficient, fitting_length) = match (settings.get("fittings"), tube) {
+            (None, _) => (0.0, 0.0),
+            (Some(_), None) => {
+                return Err(Error::bad_setting("fittings", "", "the resistance of a named fitting goes with the tube: name it"));
+            }
+            (given, Some(tube)) => fittings_from_node("fittings", given, tube.bore())?,
+        };
+        Ok(Self { gas: PipedGas::from_settings(settings)?, tube, friction: friction(settings)?, fitting_coefficient, fitting_length })
     }
 
     #[inline(always)]
@@ -87,12 +105,12 @@ pub struct GasPipeState {
     /// Length of the pipe.
     #[field("L", METRE, 0.0..=10000.0, usual = 0.1..=100.0)]
     pub length: Length,
-    /// Equivalent length of the fittings.
+    /// Equivalent length of fittings that the setting `fittings` does not name.
     #[field("L_f", METRE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub fittings_length: Length,
-    /// Sum of the loss coefficients of fittings not counted by length.
+    pub equivalent_length: Length,
+    /// Sum of the loss coefficients of fittings that are neither named nor counted by length.
     #[field("\\Sigma\\zeta", ONE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub loss_coefficients: Ratio,
+    pub loss_coefficient: Ratio,
     /// Height of the end above the beginning; negative where the pipe falls.
     #[field("h", METRE, -1000.0..=1000.0, default = 0.0, usual = -30.0..=30.0)]
     pub rise: Length,
@@ -233,20 +251,21 @@ impl Calculation for GasPipeDrop {
         step!(working, let area: "A" in SQUARE_MILLIMETRE = PI / 4.0 * bore * bore, "geometry");
         step!(working, let velocity: "v" as Velocity in METRE_PER_SECOND = flow / area, "continuity");
         step!(working, let reynolds: "Re" as Ratio = density * velocity * bore / viscosity, "definition");
-        step!(working, let length: "L_{eq}" in METRE = input.length + input.fittings_length, "equivalent length");
+        let fitting_length = Length::from_si(self.0.fitting_length);
+        step!(working, let length: "L_{eff}" in METRE = input.length + input.equivalent_length + fitting_length, "equivalent length");
+        let loss_coefficient = Ratio::from_si(input.loss_coefficient.si() + self.0.fitting_coefficient);
         let stretch = Stretch {
             bore: bore.si(),
             length: length.si(),
             roughness: self.0.roughness(input.roughness),
-            loss_coefficients: input.loss_coefficients.si(),
+            loss_coefficient: loss_coefficient.si(),
         };
         let inlet_gas = InletGas { density: density.si(), viscosity: viscosity.si(), absolute_pressure: inlet.si() };
         let PipeFlow { friction_factor, pressure_drop, pressure_drop_expanding, .. } =
             pipe_flow(flow.si(), &stretch, &inlet_gas, self.0.friction);
         let friction_factor_high = Ratio::from_si(friction_factor.high);
-        let loss_coefficients = input.loss_coefficients;
         step!(working, let drop_at_inlet_density: "\\Delta p_{0,hi}" as Pressure in PASCAL =
-            (friction_factor_high * (length / bore) + loss_coefficients) * (density * velocity * velocity / 2.0), "Darcy-Weisbach");
+            (friction_factor_high * (length / bore) + loss_coefficient) * (density * velocity * velocity / 2.0), "Darcy-Weisbach");
         let air = air_density(input.gas_temperature.si(), input.barometric_pressure.si());
         let height_gain = Pressure::from_si(buoyancy(input.rise.si(), density.si(), air));
         let expanding_high = Pressure::from_si(pressure_drop_expanding.high);
@@ -282,12 +301,12 @@ pub struct GasPipeWish {
     /// Length of the pipe.
     #[field("L", METRE, 0.01..=10000.0, usual = 0.1..=100.0)]
     pub length: Length,
-    /// Equivalent length of the fittings.
+    /// Equivalent length of fittings that the setting `fittings` does not name.
     #[field("L_f", METRE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub fittings_length: Length,
-    /// Sum of the loss coefficients of fittings not counted by length.
+    pub equivalent_length: Length,
+    /// Sum of the loss coefficients of fittings that are neither named nor counted by length.
     #[field("\\Sigma\\zeta", ONE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub loss_coefficients: Ratio,
+    pub loss_coefficient: Ratio,
     /// Height of the end above the beginning; negative where the pipe falls.
     #[field("h", METRE, -1000.0..=1000.0, default = 0.0, usual = -30.0..=30.0)]
     pub rise: Length,
@@ -413,15 +432,17 @@ impl Calculation for GasPipeDischarge {
         let non_ideality = if input.gas_density.si().is_nan() { gas.non_ideality } else { 0.0 };
         let at_line = gas.density(reference_density.si(), non_ideality, input.gas_temperature.si(), inlet.si());
         step!(working, let density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = MassDensity::from_si(at_line), "real gas law from reference conditions");
-        step!(working, let length: "L_{eq}" in METRE = input.length + input.fittings_length, "equivalent length");
+        let fitting_length = Length::from_si(self.0.fitting_length);
+        step!(working, let length: "L_{eff}" in METRE = input.length + input.equivalent_length + fitting_length, "equivalent length");
         let air = air_density(input.gas_temperature.si(), input.barometric_pressure.si());
         let height_gain = Pressure::from_si(buoyancy(input.rise.si(), density.si(), air));
         step!(working, let friction_drop: "\\Delta p_R" in PASCAL = input.allowed_drop + height_gain, "definition");
+        let loss_coefficient = Ratio::from_si(input.loss_coefficient.si() + self.0.fitting_coefficient);
         let stretch = Stretch {
             bore: bore.si(),
             length: length.si(),
             roughness: self.0.roughness(input.roughness),
-            loss_coefficients: input.loss_coefficients.si(),
+            loss_coefficient: loss_coefficient.si(),
         };
         let inlet_gas = InletGas { density: density.si(), viscosity: viscosity.si(), absolute_pressure: inlet.si() };
         let between = discharge(friction_drop.si(), &stretch, &inlet_gas, self.0.friction);
@@ -453,6 +474,8 @@ mod tests {
     use crate::node::Node;
     use crate::quantity::ReferenceConditions;
     use crate::record::Record;
+    use alloc::string::String;
+    use alloc::vec::Vec;
     use flamewright_reference::rows;
 
     fn near(got: f64, wanted: f64, tolerance: f64, what: &str) {
@@ -461,7 +484,7 @@ mod tests {
 
     fn context(friction: TurbulentFriction) -> PipeContext {
         let gas = PipedGas::new(&Fuel::named("G20").unwrap(), ReferenceConditions::AT_15_15).unwrap();
-        PipeContext { gas, tube: None, friction }
+        PipeContext { gas, tube: None, friction, fitting_coefficient: 0.0, fitting_length: 0.0 }
     }
 
     #[test]
@@ -555,7 +578,7 @@ mod tests {
             ("tube", "copper 22x0.9"),
             ("heat_input_gross", "30 kW"),
             ("length", "9 m"),
-            ("fittings_length", "3 m"),
+            ("equivalent_length", "3 m"),
             ("rise", "4 m"),
             ("inlet_pressure", "21 mbar(g)"),
         ]);
@@ -567,6 +590,25 @@ mod tests {
         near(outcome.get("height_gain").unwrap(), 20.8, 5e-3, "height");
         let balance = 2100.0 - outcome.get("pressure_drop_high").unwrap() + outcome.get("height_gain").unwrap();
         near(outcome.get("outlet_pressure_low").unwrap(), balance, 1e-12, "outlet");
+    }
+
+    #[test]
+    fn fittings_by_name_add_their_coefficients() {
+        let given = |fittings: Option<Node>| {
+            let mut entries: Vec<(String, Node)> =
+                [("tube", "copper 22x0.9"), ("gas_flow", "6 m3/h"), ("length", "10 m"), ("inlet_pressure", "21 mbar")]
+                    .map(|(key, value)| (key.to_string(), Node::from(value)))
+                    .into();
+            entries.extend(fittings.map(|node| ("fittings".to_string(), node)));
+            evaluate("gas_pipe_drop", &Node::Table(entries), Bare::Refused).unwrap()
+        };
+        let (plain, fitted) = (given(None), given(Some(Node::from([("elbow 90", 4.0), ("gas bend 90 copper 22 mm", 2.0)]))));
+        let drop = |outcome: &crate::catalogue::Outcome| outcome.get("drop_at_inlet_density_high").unwrap();
+        let velocity = plain.get("velocity").unwrap();
+        let head = 0.5 * plain.get("density_in_pipe").unwrap() * velocity * velocity;
+        let friction = plain.get("friction_factor_high").unwrap();
+        let elbow = 30.0 * crate::system::fitting::fully_turbulent_friction_factor(0.0202);
+        near(drop(&fitted) - drop(&plain), head * (4.0 * elbow + friction * 2.0 * 0.3 / 0.0202), 1e-10, "fittings");
     }
 
     #[test]

@@ -19,7 +19,7 @@ pub struct Stretch {
     /// Roughness of the wall, m.
     pub roughness: f64,
     /// Sum of the loss coefficients of its fittings, in velocity heads.
-    pub loss_coefficients: f64,
+    pub loss_coefficient: f64,
 }
 
 /// The gas as it enters a stretch.
@@ -66,7 +66,7 @@ pub fn pipe_flow(flow: f64, stretch: &Stretch, gas: &InletGas, turbulent: Turbul
     let reynolds = gas.density * velocity * stretch.bore / gas.viscosity;
     let head = 0.5 * gas.density * velocity * velocity;
     let friction_factor = factor(reynolds, stretch.roughness / stretch.bore, turbulent);
-    let lost = |factor: f64| head * (factor * stretch.length / stretch.bore + stretch.loss_coefficients);
+    let lost = |factor: f64| head * (factor * stretch.length / stretch.bore + stretch.loss_coefficient);
     let known = |value: f64| if reynolds > 0.0 { value } else { value * 0.0 };
     // At rest the laminar factor is infinite and the loss nought.
     let pressure_drop = Between { low: known(lost(friction_factor.low)), high: known(lost(friction_factor.high)) };
@@ -118,7 +118,7 @@ pub fn discharge(pressure_drop: f64, stretch: &Stretch, gas: &InletGas, turbulen
     // The equation of `expanding`, read backwards: expansion acts as a smaller drop and one more
     // loss coefficient.
     let outlet = gas.absolute_pressure - pressure_drop;
-    let stretch = &Stretch { loss_coefficients: stretch.loss_coefficients + 2.0 * ln(gas.absolute_pressure / outlet), ..*stretch };
+    let stretch = &Stretch { loss_coefficient: stretch.loss_coefficient + 2.0 * ln(gas.absolute_pressure / outlet), ..*stretch };
     let pressure_drop = pressure_drop - 0.5 * pressure_drop * pressure_drop / gas.absolute_pressure;
     let if_laminar = laminar_reynolds(pressure_drop, stretch, gas);
     if if_laminar <= LAMINAR_BELOW {
@@ -145,7 +145,7 @@ fn laminar_reynolds(pressure_drop: f64, stretch: &Stretch, gas: &InletGas) -> f6
     let wanted = drop_number(pressure_drop, stretch, gas);
     let half_linear = 32.0 * stretch.length / stretch.bore;
     // This form of the root of a quadratic stays exact as the coefficients go to nought.
-    wanted / (half_linear + sqrt(half_linear * half_linear + stretch.loss_coefficients * wanted))
+    wanted / (half_linear + sqrt(half_linear * half_linear + stretch.loss_coefficient * wanted))
 }
 
 /// Reynolds number at which turbulent flow loses the pressure: `(f L/D + K) Re^2 = drop number`.
@@ -156,7 +156,7 @@ fn turbulent_reynolds(pressure_drop: f64, stretch: &Stretch, gas: &InletGas, tur
     let mut reynolds = TURBULENT_FROM;
     for _ in 0..20 {
         let factor = turbulent.factor(reynolds, stretch.roughness / stretch.bore);
-        reynolds = sqrt(wanted / (factor * stretch.length / stretch.bore + stretch.loss_coefficients));
+        reynolds = sqrt(wanted / (factor * stretch.length / stretch.bore + stretch.loss_coefficient));
     }
     reynolds
 }
@@ -200,7 +200,7 @@ mod tests {
         for line in table.lines().skip(1) {
             let cell: Vec<&str> = line.split(',').collect();
             let number = |i: usize| cell[i].parse::<f64>().unwrap();
-            let stretch = Stretch { bore: number(4) * 1e-3, length: number(2), roughness: number(5) * 1e-3, loss_coefficients: 0.0 };
+            let stretch = Stretch { bore: number(4) * 1e-3, length: number(2), roughness: number(5) * 1e-3, loss_coefficient: 0.0 };
             let gas = InletGas { density: number(7), viscosity: number(8), absolute_pressure: 103_425.0 };
             let flow = number(1) / 3600.0 * number(6) / number(7);
             let got = pipe_flow(flow, &stretch, &gas, COLEBROOK);
@@ -236,7 +236,7 @@ mod tests {
             let cell: Vec<&str> = line.rsplit('"').next().unwrap().split(',').skip(1).collect();
             let number = |i: usize| cell[i].parse::<f64>().unwrap();
             let bore = (number(0) - 2.0 * number(1)) * 1e-3;
-            let stretch = Stretch { bore, length: number(2), roughness: 1.5e-6, loss_coefficients: 0.0 };
+            let stretch = Stretch { bore, length: number(2), roughness: 1.5e-6, loss_coefficient: 0.0 };
             let gas = InletGas { density: 0.735 * 103_425.0 / 101_325.0, viscosity: 1.1e-5, absolute_pressure: 103_425.0 };
             let at_line = 101_325.0 / 103_425.0;
             let got = pipe_flow(number(3) / 3600.0 * at_line, &stretch, &gas, COLEBROOK);
@@ -257,8 +257,8 @@ mod tests {
     #[test]
     fn discharge_inverts_the_drop_and_brackets_it_in_transition() {
         let gas = InletGas { density: 0.75, viscosity: 1.1e-5, absolute_pressure: 103_425.0 };
-        for loss_coefficients in [0.0, 6.0] {
-            let stretch = Stretch { bore: 0.0202, length: 12.0, roughness: 1.5e-6, loss_coefficients };
+        for loss_coefficient in [0.0, 6.0] {
+            let stretch = Stretch { bore: 0.0202, length: 12.0, roughness: 1.5e-6, loss_coefficient };
             for drop in [0.1, 1.0, 10.0, 40.0, 100.0, 1000.0] {
                 let flow = discharge(drop, &stretch, &gas, COLEBROOK);
                 let (low, high) = (pipe_flow(flow.low, &stretch, &gas, COLEBROOK), pipe_flow(flow.high, &stretch, &gas, COLEBROOK));
@@ -280,7 +280,7 @@ mod tests {
     #[test]
     fn two_halves_in_series_lose_what_the_whole_loses() {
         let gas = InletGas { density: 0.75, viscosity: 1.1e-5, absolute_pressure: 103_425.0 };
-        let whole = Stretch { bore: 0.0262, length: 20.0, roughness: 1.5e-6, loss_coefficients: 0.0 };
+        let whole = Stretch { bore: 0.0262, length: 20.0, roughness: 1.5e-6, loss_coefficient: 0.0 };
         let half = Stretch { length: 10.0, ..whole };
         let flow = 6.0 / 3600.0;
         let all = pipe_flow(flow, &whole, &gas, COLEBROOK).pressure_drop_expanding.high;
@@ -294,7 +294,7 @@ mod tests {
     #[test]
     fn rest_loses_nothing_and_nonsense_gives_no_number() {
         let gas = InletGas { density: 0.75, viscosity: 1.1e-5, absolute_pressure: 103_425.0 };
-        let stretch = Stretch { bore: 0.02, length: 5.0, roughness: 1.5e-6, loss_coefficients: 1.0 };
+        let stretch = Stretch { bore: 0.02, length: 5.0, roughness: 1.5e-6, loss_coefficient: 1.0 };
         assert_eq!(pipe_flow(0.0, &stretch, &gas, COLEBROOK).pressure_drop.high, 0.0);
         assert!(pipe_flow(-1e-3, &stretch, &gas, COLEBROOK).pressure_drop.high.is_nan());
         assert!(pipe_flow(f64::NAN, &stretch, &gas, COLEBROOK).pressure_drop.high.is_nan());

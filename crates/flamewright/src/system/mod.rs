@@ -32,6 +32,7 @@ pub use fitting_loss::{FittingLoss, FittingLossInput, FittingLossResult};
 pub use flow::{FlowFromHeat, FlowFromHeatInput, FlowFromHeatResult, HeatFromFlow, HeatFromFlowInput, HeatFromFlowResult};
 pub use head::{StaticHead, StaticHeadInput, StaticHeadResult};
 pub use heat_store::{HeatStore, HeatStoreInput, HeatStoreResult};
+pub(crate) use pressure_drop::fittings_from_node;
 pub use pressure_drop::{WaterPressureDrop, WaterPressureDropInput, WaterPressureDropResult};
 
 /// Standard acceleration of gravity in m/s², exact by definition (CGPM 1901).
