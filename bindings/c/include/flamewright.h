@@ -1662,9 +1662,6 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
-    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1778,9 +1775,6 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
-    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1911,9 +1905,6 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
-    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -2034,9 +2025,6 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
-    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -2157,9 +2145,6 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
-    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -3501,11 +3486,12 @@ typedef struct {
     fw_watt_gross heat_input_gross;
     // Length of the pipe; allowed 0 to 10000; usually 0.1 to 100.
     fw_metre length;
-    // Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
-    fw_metre fittings_length;
-    // Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
-    // default 0.
-    fw_ratio loss_coefficients;
+    // Equivalent length of fittings that the setting `fittings` does not name; allowed 0 to 10000; usually
+    // 0 to 50; default 0.
+    fw_metre equivalent_length;
+    // Sum of the loss coefficients of fittings that are neither named nor counted by length; allowed 0 to
+    // 10000; usually 0 to 50; default 0.
+    fw_ratio loss_coefficient;
     // Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
     // -30 to 30; default 0.
     fw_metre rise;
@@ -3573,11 +3559,12 @@ typedef struct {
     fw_pascal allowed_drop;
     // Length of the pipe; allowed 0.01 to 10000; usually 0.1 to 100.
     fw_metre length;
-    // Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
-    fw_metre fittings_length;
-    // Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
-    // default 0.
-    fw_ratio loss_coefficients;
+    // Equivalent length of fittings that the setting `fittings` does not name; allowed 0 to 10000; usually
+    // 0 to 50; default 0.
+    fw_metre equivalent_length;
+    // Sum of the loss coefficients of fittings that are neither named nor counted by length; allowed 0 to
+    // 10000; usually 0 to 50; default 0.
+    fw_ratio loss_coefficient;
     // Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
     // -30 to 30; default 0.
     fw_metre rise;
@@ -4448,7 +4435,7 @@ typedef struct {
     fw_metre roughness;
     // Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
     // 0.
-    fw_ratio loss_coefficients;
+    fw_ratio loss_coefficient;
 } fw_flue_flow_input;
 
 // What comes out of fw_flue_flow.
@@ -4505,7 +4492,7 @@ typedef struct {
     fw_metre roughness;
     // Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
     // 0.
-    fw_ratio loss_coefficients;
+    fw_ratio loss_coefficient;
     // Factor by which the loss of the flue is raised for safety; allowed 1 to 3; default 1.
     fw_ratio flow_safety_factor;
     // Draught that appliance, connecting pipe and air supply need; allowed 0 to 200; usually 0 to 30;
@@ -7509,7 +7496,9 @@ fw_status fw_altitude_unset(fw_altitude_input *input);
 // gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
 // value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
 // turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
-// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+// name, such as "copper 22x0.9"; left out, the bore is stated, default ); `fittings` (Names of
+// fittings with their number, for instance { "elbow 90" = 4, "tee branch" = 1 }, as
+// water_pressure_drop takes them; needs tube, default ); NULL takes every default.
 //
 // Source: Darcy-Weisbach; textbook (pressure drop).
 //
@@ -7564,7 +7553,9 @@ fw_status fw_gas_pipe_drop_unset(fw_gas_pipe_drop_input *input);
 // gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
 // value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
 // turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
-// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+// name, such as "copper 22x0.9"; left out, the bore is stated, default ); `fittings` (Names of
+// fittings with their number, for instance { "elbow 90" = 4, "tee branch" = 1 }, as
+// water_pressure_drop takes them; needs tube, default ); NULL takes every default.
 //
 // Source: Darcy-Weisbach, isothermal compressible; textbook (discharge).
 //
@@ -7669,10 +7660,10 @@ fw_status fw_gas_installation_unset(fw_gas_installation_input *input);
 // value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
 // turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `sections` (The
 // sections, each a table: name; from (name of the section it hangs from, which stands before it; left
-// out, the meter); length; fittings_length (equivalent length); loss_coefficients; rise; load (an
-// appliance at its end: gross heat input such as "24 kW", or flow at reference conditions such as "2.3
-// m3/h")); `tubes` (The tubes to choose from: a list of names such as "copper 15x0.7"); NULL takes
-// every default.
+// out, the meter); length; equivalent_length and loss_coefficient of parts not named; fittings (names
+// with their number, as water_pressure_drop takes them); rise; load (an appliance at its end: gross
+// heat input such as "24 kW", or flow at reference conditions such as "2.3 m3/h")); `tubes` (The tubes
+// to choose from: a list of names such as "copper 15x0.7"); NULL takes every default.
 //
 // Source: Darcy-Weisbach with isothermal expansion; Hagen-Poiseuille and the turbulent equation set
 // (drop of each section).

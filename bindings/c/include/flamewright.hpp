@@ -2255,9 +2255,6 @@ struct cool_down_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2387,9 +2384,6 @@ struct pump_overrun_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2537,9 +2531,6 @@ struct overshoot_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2677,9 +2668,6 @@ struct warm_up_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2816,9 +2804,6 @@ struct circuit_cycling_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -4675,11 +4660,12 @@ struct gas_pipe_drop_input {
     watt_gross heat_input_gross;
     /// Length of the pipe; allowed 0 to 10000; usually 0.1 to 100.
     metre length;
-    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
-    metre fittings_length{0.0};
-    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
-    /// default 0.
-    ratio loss_coefficients{0.0};
+    /// Equivalent length of fittings that the setting `fittings` does not name; allowed 0 to 10000; usually
+    /// 0 to 50; default 0.
+    metre equivalent_length{0.0};
+    /// Sum of the loss coefficients of fittings that are neither named nor counted by length; allowed 0 to
+    /// 10000; usually 0 to 50; default 0.
+    ratio loss_coefficient{0.0};
     /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
     /// -30 to 30; default 0.
     metre rise{0.0};
@@ -4763,11 +4749,12 @@ struct gas_pipe_discharge_input {
     pascal allowed_drop;
     /// Length of the pipe; allowed 0.01 to 10000; usually 0.1 to 100.
     metre length;
-    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
-    metre fittings_length{0.0};
-    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
-    /// default 0.
-    ratio loss_coefficients{0.0};
+    /// Equivalent length of fittings that the setting `fittings` does not name; allowed 0 to 10000; usually
+    /// 0 to 50; default 0.
+    metre equivalent_length{0.0};
+    /// Sum of the loss coefficients of fittings that are neither named nor counted by length; allowed 0 to
+    /// 10000; usually 0 to 50; default 0.
+    ratio loss_coefficient{0.0};
     /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
     /// -30 to 30; default 0.
     metre rise{0.0};
@@ -6027,7 +6014,7 @@ struct flue_flow_input {
     metre roughness{0.001};
     /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
     /// 0.
-    ratio loss_coefficients{0.0};
+    ratio loss_coefficient{0.0};
 };
 
 struct flue_flow_output {
@@ -6096,7 +6083,7 @@ struct chimney_draught_input {
     metre roughness{0.001};
     /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
     /// 0.
-    ratio loss_coefficients{0.0};
+    ratio loss_coefficient{0.0};
     /// Factor by which the loss of the flue is raised for safety; allowed 1 to 3; default 1.
     ratio flow_safety_factor{1.0};
     /// Draught that appliance, connecting pipe and air supply need; allowed 0 to 200; usually 0 to 30;

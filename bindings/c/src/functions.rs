@@ -3544,9 +3544,6 @@ pub struct fw_cool_down_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -3572,7 +3569,7 @@ pub struct fw_cool_down_input {
     /// 293.15 to 368.15 (20 °C to 95 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_cool_down_input>() == 29 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_cool_down_input>() == 28 * size_of::<f64>());
 
 /// What comes out of fw_cool_down.
 #[repr(C)]
@@ -3661,7 +3658,7 @@ pub unsafe extern "C" fn fw_cool_down(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.evaluate::<29, 12>(context, input.cast(), output.cast(), notices) }
+    unsafe { COOL_DOWN.evaluate::<28, 12>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_cool_down over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -3677,7 +3674,7 @@ pub unsafe extern "C" fn fw_cool_down_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.batch::<29, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { COOL_DOWN.batch::<28, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_cool_down into `input`, and NaN into what must be given or may be left out.
@@ -3685,7 +3682,7 @@ pub unsafe extern "C" fn fw_cool_down_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_cool_down_unset(input: *mut fw_cool_down_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { COOL_DOWN.unset::<29>(input.cast()) }
+    unsafe { COOL_DOWN.unset::<28>(input.cast()) }
 }
 
 /// What goes into fw_pump_overrun.
@@ -3747,9 +3744,6 @@ pub struct fw_pump_overrun_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -3790,7 +3784,7 @@ pub struct fw_pump_overrun_input {
     /// default 0.15 (15 %).
     pub model_uncertainty: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_pump_overrun_input>() == 34 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pump_overrun_input>() == 33 * size_of::<f64>());
 
 /// What comes out of fw_pump_overrun.
 #[repr(C)]
@@ -3873,7 +3867,7 @@ pub unsafe extern "C" fn fw_pump_overrun(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.evaluate::<34, 12>(context, input.cast(), output.cast(), notices) }
+    unsafe { PUMP_OVERRUN.evaluate::<33, 12>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_pump_overrun over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -3889,7 +3883,7 @@ pub unsafe extern "C" fn fw_pump_overrun_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.batch::<34, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { PUMP_OVERRUN.batch::<33, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_pump_overrun into `input`, and NaN into what must be given or may be left out.
@@ -3897,7 +3891,7 @@ pub unsafe extern "C" fn fw_pump_overrun_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_pump_overrun_unset(input: *mut fw_pump_overrun_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.unset::<34>(input.cast()) }
+    unsafe { PUMP_OVERRUN.unset::<33>(input.cast()) }
 }
 
 /// What goes into fw_overshoot.
@@ -3959,9 +3953,6 @@ pub struct fw_overshoot_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -3996,7 +3987,7 @@ pub struct fw_overshoot_input {
     /// to 388.15 (80 °C to 115 °C); NaN means: not compared.
     pub limit_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_overshoot_input>() == 32 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_overshoot_input>() == 31 * size_of::<f64>());
 
 /// What comes out of fw_overshoot.
 #[repr(C)]
@@ -4076,7 +4067,7 @@ pub unsafe extern "C" fn fw_overshoot(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.evaluate::<32, 11>(context, input.cast(), output.cast(), notices) }
+    unsafe { OVERSHOOT.evaluate::<31, 11>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_overshoot over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4092,7 +4083,7 @@ pub unsafe extern "C" fn fw_overshoot_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.batch::<32, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { OVERSHOOT.batch::<31, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_overshoot into `input`, and NaN into what must be given or may be left out.
@@ -4100,7 +4091,7 @@ pub unsafe extern "C" fn fw_overshoot_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_overshoot_unset(input: *mut fw_overshoot_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.unset::<32>(input.cast()) }
+    unsafe { OVERSHOOT.unset::<31>(input.cast()) }
 }
 
 /// What goes into fw_warm_up.
@@ -4162,9 +4153,6 @@ pub struct fw_warm_up_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -4207,7 +4195,7 @@ pub struct fw_warm_up_input {
     /// 293.15 to 363.15 (20 °C to 90 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_warm_up_input>() == 35 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_warm_up_input>() == 34 * size_of::<f64>());
 
 /// What comes out of fw_warm_up.
 #[repr(C)]
@@ -4274,7 +4262,7 @@ pub unsafe extern "C" fn fw_warm_up(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.evaluate::<35, 8>(context, input.cast(), output.cast(), notices) }
+    unsafe { WARM_UP.evaluate::<34, 8>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_warm_up over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4290,7 +4278,7 @@ pub unsafe extern "C" fn fw_warm_up_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.batch::<35, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { WARM_UP.batch::<34, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_warm_up into `input`, and NaN into what must be given or may be left out.
@@ -4298,7 +4286,7 @@ pub unsafe extern "C" fn fw_warm_up_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_warm_up_unset(input: *mut fw_warm_up_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.unset::<35>(input.cast()) }
+    unsafe { WARM_UP.unset::<34>(input.cast()) }
 }
 
 /// What goes into fw_circuit_cycling.
@@ -4360,9 +4348,6 @@ pub struct fw_circuit_cycling_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     pub emitter_heat_capacity: fw_joule_per_kelvin,
-    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
-    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
-    pub emitter_height: fw_metre,
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     pub room_temperature: fw_kelvin,
@@ -4405,7 +4390,7 @@ pub struct fw_circuit_cycling_input {
     /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
     pub anti_cycling_delay: fw_second,
 }
-const _: () = assert!(size_of::<fw_circuit_cycling_input>() == 35 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_circuit_cycling_input>() == 34 * size_of::<f64>());
 
 /// What comes out of fw_circuit_cycling.
 #[repr(C)]
@@ -4472,7 +4457,7 @@ pub unsafe extern "C" fn fw_circuit_cycling(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.evaluate::<35, 8>(context, input.cast(), output.cast(), notices) }
+    unsafe { CIRCUIT_CYCLING.evaluate::<34, 8>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_circuit_cycling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4488,7 +4473,7 @@ pub unsafe extern "C" fn fw_circuit_cycling_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.batch::<35, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { CIRCUIT_CYCLING.batch::<34, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_circuit_cycling into `input`, and NaN into what must be given or may be left out.
@@ -4496,7 +4481,7 @@ pub unsafe extern "C" fn fw_circuit_cycling_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_circuit_cycling_unset(input: *mut fw_circuit_cycling_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.unset::<35>(input.cast()) }
+    unsafe { CIRCUIT_CYCLING.unset::<34>(input.cast()) }
 }
 
 /// What goes into fw_cool_down_fit.
@@ -7860,11 +7845,12 @@ pub struct fw_gas_pipe_drop_input {
     pub heat_input_gross: fw_watt_gross,
     /// Length of the pipe; allowed 0 to 10000; usually 0.1 to 100.
     pub length: fw_metre,
-    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
-    pub fittings_length: fw_metre,
-    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
-    /// default 0.
-    pub loss_coefficients: fw_ratio,
+    /// Equivalent length of fittings that the setting `fittings` does not name; allowed 0 to 10000; usually
+    /// 0 to 50; default 0.
+    pub equivalent_length: fw_metre,
+    /// Sum of the loss coefficients of fittings that are neither named nor counted by length; allowed 0 to
+    /// 10000; usually 0 to 50; default 0.
+    pub loss_coefficient: fw_ratio,
     /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
     /// -30 to 30; default 0.
     pub rise: fw_metre,
@@ -7950,7 +7936,9 @@ static GAS_PIPE_DROP: Face = Face::new("gas_pipe_drop");
 /// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
 /// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
 /// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
-/// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+/// name, such as "copper 22x0.9"; left out, the bore is stated, default ); `fittings` (Names of
+/// fittings with their number, for instance { "elbow 90" = 4, "tee branch" = 1 }, as
+/// water_pressure_drop takes them; needs tube, default ); NULL takes every default.
 ///
 /// Source: Darcy-Weisbach; textbook (pressure drop).
 ///
@@ -8011,11 +7999,12 @@ pub struct fw_gas_pipe_discharge_input {
     pub allowed_drop: fw_pascal,
     /// Length of the pipe; allowed 0.01 to 10000; usually 0.1 to 100.
     pub length: fw_metre,
-    /// Equivalent length of the fittings; allowed 0 to 10000; usually 0 to 50; default 0.
-    pub fittings_length: fw_metre,
-    /// Sum of the loss coefficients of fittings not counted by length; allowed 0 to 10000; usually 0 to 50;
-    /// default 0.
-    pub loss_coefficients: fw_ratio,
+    /// Equivalent length of fittings that the setting `fittings` does not name; allowed 0 to 10000; usually
+    /// 0 to 50; default 0.
+    pub equivalent_length: fw_metre,
+    /// Sum of the loss coefficients of fittings that are neither named nor counted by length; allowed 0 to
+    /// 10000; usually 0 to 50; default 0.
+    pub loss_coefficient: fw_ratio,
     /// Height of the end above the beginning; negative where the pipe falls; allowed -1000 to 1000; usually
     /// -30 to 30; default 0.
     pub rise: fw_metre,
@@ -8087,7 +8076,9 @@ static GAS_PIPE_DISCHARGE: Face = Face::new("gas_pipe_discharge");
 /// gross_calorific_value, default G20); `reference` (Reference conditions of gas volume and calorific
 /// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
 /// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `tube` (The tube by
-/// name, such as "copper 22x0.9"; left out, the bore is stated, default ); NULL takes every default.
+/// name, such as "copper 22x0.9"; left out, the bore is stated, default ); `fittings` (Names of
+/// fittings with their number, for instance { "elbow 90" = 4, "tee branch" = 1 }, as
+/// water_pressure_drop takes them; needs tube, default ); NULL takes every default.
 ///
 /// Source: Darcy-Weisbach, isothermal compressible; textbook (discharge).
 ///
@@ -8314,10 +8305,10 @@ static GAS_PIPE_SIZING: Face = Face::new("gas_pipe_sizing");
 /// value, such as "15/15" or "25/0", default 15/15); `friction` (Equation of the friction factor in
 /// turbulent flow, one of Colebrook, Haaland, Swamee-Jain, default Colebrook); `sections` (The
 /// sections, each a table: name; from (name of the section it hangs from, which stands before it; left
-/// out, the meter); length; fittings_length (equivalent length); loss_coefficients; rise; load (an
-/// appliance at its end: gross heat input such as "24 kW", or flow at reference conditions such as "2.3
-/// m3/h")); `tubes` (The tubes to choose from: a list of names such as "copper 15x0.7"); NULL takes
-/// every default.
+/// out, the meter); length; equivalent_length and loss_coefficient of parts not named; fittings (names
+/// with their number, as water_pressure_drop takes them); rise; load (an appliance at its end: gross
+/// heat input such as "24 kW", or flow at reference conditions such as "2.3 m3/h")); `tubes` (The tubes
+/// to choose from: a list of names such as "copper 15x0.7"); NULL takes every default.
 ///
 /// Source: Darcy-Weisbach with isothermal expansion; Hagen-Poiseuille and the turbulent equation set
 /// (drop of each section).
@@ -10513,7 +10504,7 @@ pub struct fw_flue_flow_input {
     pub roughness: fw_metre,
     /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
     /// 0.
-    pub loss_coefficients: fw_ratio,
+    pub loss_coefficient: fw_ratio,
 }
 const _: () = assert!(size_of::<fw_flue_flow_input>() == 10 * size_of::<f64>());
 
@@ -10628,7 +10619,7 @@ pub struct fw_chimney_draught_input {
     pub roughness: fw_metre,
     /// Sum of the loss coefficients of bends, inlet and outlet; allowed 0 to 1000; usually 0 to 20; default
     /// 0.
-    pub loss_coefficients: fw_ratio,
+    pub loss_coefficient: fw_ratio,
     /// Factor by which the loss of the flue is raised for safety; allowed 1 to 3; default 1.
     pub flow_safety_factor: fw_ratio,
     /// Draught that appliance, connecting pipe and air supply need; allowed 0 to 200; usually 0 to 30;
