@@ -138,9 +138,11 @@ fn limit(node: &Node, required: f64) -> Result<Limit, Error> {
     // The basis of a limit is never guessed.
     let basis = field.kind.basis.word();
     let given_basis = node.get("basis").map_or(Ok(""), |n| n.text("basis"))?;
-    if !basis.is_empty() && given_basis != basis {
+    if given_basis != basis {
         let why = if given_basis.is_empty() {
             format!("{on} stands on the {basis} basis: say basis = \"{basis}\" if the limit does too")
+        } else if basis.is_empty() {
+            format!("{on} has no basis, so a limit on the {given_basis} basis is for something else")
         } else {
             format!("{on} stands on the {basis} basis and cannot be judged by a limit on the {given_basis} basis")
         };

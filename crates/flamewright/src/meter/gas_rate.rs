@@ -8,8 +8,8 @@ use crate::fuel::{Fuel, MeteredGas};
 use crate::quantity::types::{Length, Power, Pressure, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
 use crate::quantity::units::{CUBIC_METRE, CUBIC_METRE_PER_HOUR, KILOWATT, MEGAJOULE_PER_CUBIC_METRE, MILLIBAR, PERCENT};
 use crate::quantity::{
-    AbsolutePressure, AtMeter, AtReference, CalorificValue, GasFlow, GasVolume, GaugePressure, Gross, HeatInput, Net, ReferenceConditions,
-    Value,
+    AbsolutePressure, AtMeter, AtReference, CalorificValue, Efficiency, GasFlow, GasVolume, GaugePressure, Gross, HeatInput, Net,
+    ReferenceConditions, Value,
 };
 use crate::record::record;
 use crate::rules;
@@ -109,10 +109,10 @@ pub struct GasRateResult {
     pub gross_over_net: Ratio,
     /// Gross heat input over that of the plate; uncorrected where the gas conditions are not known.
     #[field("\\beta_s", PERCENT, absent = "no plate value or calorific value on the gross basis")]
-    pub share_of_plate_gross: Ratio,
+    pub share_of_plate_gross: Efficiency<Gross>,
     /// Net heat input over that of the plate; uncorrected where the gas conditions are not known.
     #[field("\\beta_i", PERCENT, absent = "no plate value or calorific value on the net basis")]
-    pub share_of_plate_net: Ratio,
+    pub share_of_plate_net: Efficiency<Net>,
 }
 
 /// Unit that a meter index counts.
@@ -441,8 +441,8 @@ impl Calculation for GasRate {
             uncorrected_heat_input_net: HeatInput::new(uncorrected_net),
             uncorrected_error: Ratio::from_si(1.0 / conversion_factor.si() - 1.0),
             gross_over_net: gross_calorific_value / net_calorific_value,
-            share_of_plate_gross,
-            share_of_plate_net,
+            share_of_plate_gross: Efficiency::new(share_of_plate_gross),
+            share_of_plate_net: Efficiency::new(share_of_plate_net),
         }
     }
 }
