@@ -27,6 +27,13 @@ pub mod text;
 pub mod uncertainty;
 pub mod working;
 
+/// The traits that calls need in scope: `use flamewright::prelude::*;`.
+pub mod prelude {
+    pub use crate::calculation::{Calculation, Context, Settings};
+    pub use crate::quantity::Value;
+    pub use crate::record::Record;
+}
+
 mod error;
 mod registered;
 

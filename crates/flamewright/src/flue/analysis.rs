@@ -116,6 +116,11 @@ impl FlueAnalysis {
         let kernel = FlueKernel::new(fuel, air);
         Self { kernel, carbon_dioxide_maximum: kernel.carbon_dioxide_maximum() }
     }
+    /// The sums on plain numbers that this calculation stands on.
+    #[must_use]
+    pub fn kernel(&self) -> &FlueKernel {
+        &self.kernel
+    }
 }
 
 impl Context for FlueAnalysis {

@@ -15,7 +15,7 @@ body{font:10.5pt/1.4 Georgia,'Times New Roman',serif;color:#000;background:#fff;
 h1{font-size:17pt;margin:0}h2{font-size:12.5pt;margin:1.3em 0 .3em;border-bottom:1.5pt solid #000}\
 table{border-collapse:collapse;width:100%;margin:.3em 0}\
 th,td{text-align:left;vertical-align:top;padding:.12em .6em .12em 0;border-bottom:.3pt solid #999}\
-th{font-weight:bold;border-bottom:.8pt solid #000}\
+th{font-weight:bold;border-bottom:.8pt solid #000}section th:first-child{width:34%}\
 td.n{white-space:nowrap;font-variant-numeric:tabular-nums}\
 tr{break-inside:avoid}section{break-inside:auto}h2{break-after:avoid}\
 .word{font-weight:bold;white-space:nowrap}.verdict{padding-left:1.2em;font-size:9.5pt;border-bottom:none}\
