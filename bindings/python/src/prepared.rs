@@ -192,7 +192,8 @@ impl Prepared {
         let dict = PyDict::new(py);
         dict.set_item("standard", (0..count).map(|j| result.standard(j)).collect::<Vec<_>>())?;
         dict.set_item("budget", (0..count).map(|j| result.budget(j)).collect::<Vec<_>>())?;
-        let row = |j: usize| (0..count).map(|l| result.covariance.correlation(j, l)).collect::<Vec<_>>();
+        let between = result.covariance();
+        let row = |j: usize| (0..count).map(|l| between.correlation(j, l)).collect::<Vec<_>>();
         dict.set_item("correlation", (0..count).map(row).collect::<Vec<_>>())?;
         dict.set_item("outputs", result.outputs)?;
         Ok(dict.unbind())

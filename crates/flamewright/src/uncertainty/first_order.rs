@@ -4,27 +4,55 @@ use super::{Covariance, Model};
 use alloc::vec::Vec;
 
 /// Outputs with their covariance, and how each input contributes.
+///
+/// What is kept are the sensitivities and the inputs' covariance; the outputs' covariance is formed
+/// from them when it is asked for.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FirstOrder {
     /// The outputs at the input values, SI.
     pub outputs: Vec<f64>,
-    /// Sensitivity of output `j` to input `i` at place `j * inputs + i`, SI.
-    pub sensitivities: Vec<f64>,
-    /// Covariance of the outputs.
-    pub covariance: Covariance,
+    /// Sensitivities of the outputs to one varied input after the other, SI.
+    sensitivities: Vec<f64>,
+    /// The inputs that have an uncertainty.
+    varied: Vec<usize>,
     inputs: Covariance,
 }
 
 impl FirstOrder {
+    /// Sensitivity of output `j` to the varied input number `k`.
+    fn slope(&self, j: usize, k: usize) -> f64 {
+        self.sensitivities.get(k * self.outputs.len() + j).copied().unwrap_or(f64::NAN)
+    }
+    /// Sensitivity of output `j` to input `i`; zero for an input without uncertainty.
+    #[must_use]
+    pub fn sensitivity(&self, j: usize, i: usize) -> f64 {
+        self.varied.iter().position(|&v| v == i).map_or(0.0, |k| self.slope(j, k))
+    }
+    /// Covariance of outputs `j` and `l`.
+    #[must_use]
+    pub fn covariance_of(&self, j: usize, l: usize) -> f64 {
+        let rows = self.varied.iter().enumerate().map(|(k, &i)| {
+            let sum: f64 = self.varied.iter().enumerate().map(|(p, &q)| self.slope(l, p) * self.inputs.get(i, q)).sum();
+            self.slope(j, k) * sum
+        });
+        rows.sum()
+    }
     /// Standard uncertainty of output `j`.
     #[must_use]
     pub fn standard(&self, j: usize) -> f64 {
-        self.covariance.standard(j)
+        crate::math::sqrt(self.covariance_of(j, j))
     }
-    /// Sensitivity of output `j` to input `i`.
+    /// Covariance of all outputs.
     #[must_use]
-    pub fn sensitivity(&self, j: usize, i: usize) -> f64 {
-        self.sensitivities.get(j * self.inputs.size() + i).copied().unwrap_or(f64::NAN)
+    pub fn covariance(&self) -> Covariance {
+        let m = self.outputs.len();
+        let mut covariance = Covariance::zero(m);
+        for j in 0..m {
+            for l in j..m {
+                covariance.set(j, l, self.covariance_of(j, l));
+            }
+        }
+        covariance
     }
     /// Share of each input in the variance of output `j`; the shares sum to one.
     ///
@@ -32,13 +60,15 @@ impl FirstOrder {
     /// a correlation reduces the uncertainty. All zero where the output has no uncertainty.
     #[must_use]
     pub fn budget(&self, j: usize) -> Vec<f64> {
-        let n = self.inputs.size();
-        let variance = self.covariance.get(j, j);
-        let share = |i: usize| {
-            let sum: f64 = (0..n).map(|k| self.sensitivity(j, k) * self.inputs.get(i, k)).sum();
-            if variance > 0.0 { self.sensitivity(j, i) * sum / variance } else { 0.0 }
-        };
-        (0..n).map(share).collect()
+        let variance = self.covariance_of(j, j);
+        let mut shares = alloc::vec![0.0; self.inputs.size()];
+        if variance > 0.0 {
+            for (k, &i) in self.varied.iter().enumerate() {
+                let sum: f64 = self.varied.iter().enumerate().map(|(p, &q)| self.slope(j, p) * self.inputs.get(i, q)).sum();
+                shares[i] = self.slope(j, k) * sum / variance;
+            }
+        }
+        shares
     }
     /// Standard uncertainty that input `i` alone gives output `j`.
     #[must_use]
@@ -54,54 +84,42 @@ impl FirstOrder {
 /// rounding balance near 1e-10). JCGM 100:2008 5.1.3 note 2 allows the numerical form with a step
 /// of a whole standard uncertainty, so the error here lies far below what first order itself
 /// leaves out. At the edge of an input's range the difference is one-sided of second order.
-/// Inputs without uncertainty are not varied; their sensitivities are zero.
+/// Inputs without uncertainty are not varied.
 #[must_use]
 pub fn first_order<M: Model + ?Sized>(model: &M, at: &[f64], inputs: &Covariance) -> FirstOrder {
-    let (n, m) = (model.inputs(), model.outputs());
+    let (n, m) = (model.inputs().min(at.len()), model.outputs());
+    let varied: Vec<usize> = (0..n).filter(|&i| inputs.get(i, i) > 0.0).collect();
     let mut outputs = alloc::vec![f64::NAN; m];
     model.compute(at, &mut outputs);
-    let mut sensitivities = alloc::vec![0.0; n * m];
-    let mut point = at.to_vec();
-    let (mut above, mut below) = (alloc::vec![0.0; m], alloc::vec![0.0; m]);
-    for i in 0..n.min(at.len()) {
-        let u = inputs.standard(i);
-        if u <= 0.0 {
-            continue;
-        }
+    let mut sensitivities = alloc::vec![0.0; varied.len() * m];
+    let mut workspace = alloc::vec![0.0; at.len() + m];
+    let (point, below) = workspace.split_at_mut(at.len());
+    point.copy_from_slice(at);
+    for (&i, slopes) in varied.iter().zip(sensitivities.chunks_exact_mut(m.max(1))) {
         let (low, high) = model.range(i);
-        let step = (0.01 * u).max(6e-6 * at[i].abs());
-        // A step is what the rounded points really differ by.
+        let step = (0.01 * inputs.standard(i)).max(6e-6 * at[i].abs());
         let (up, down) = (at[i] + step, at[i] - step);
-        let mut difference = |first: f64, second: f64, above: &mut [f64], below: &mut [f64]| {
-            point[i] = first;
-            model.compute(&point, above);
-            point[i] = second;
-            model.compute(&point, below);
-            point[i] = at[i];
-        };
         if down >= low && up <= high {
-            difference(up, down, &mut above, &mut below);
-            for j in 0..m {
-                sensitivities[j * n + i] = (above[j] - below[j]) / (up - down);
+            point[i] = up;
+            model.compute(point, slopes);
+            point[i] = down;
+            model.compute(point, below);
+            // The step is what the rounded points really differ by.
+            let per_step = 1.0 / (up - down);
+            for (above, below) in slopes.iter_mut().zip(below.iter()) {
+                *above = (*above - below) * per_step;
             }
         } else {
             let direction = if up <= high { step } else { -step };
-            difference(at[i] + direction, at[i] + 2.0 * direction, &mut above, &mut below);
-            for j in 0..m {
-                sensitivities[j * n + i] = (4.0 * above[j] - 3.0 * outputs[j] - below[j]) / (2.0 * direction);
+            point[i] = at[i] + direction;
+            model.compute(point, slopes);
+            point[i] = at[i] + 2.0 * direction;
+            model.compute(point, below);
+            for ((near, far), here) in slopes.iter_mut().zip(below.iter()).zip(&outputs) {
+                *near = (4.0 * *near - 3.0 * here - far) / (2.0 * direction);
             }
         }
+        point[i] = at[i];
     }
-    let mut covariance = Covariance::zero(m);
-    let mut half = alloc::vec![0.0; n];
-    for j in 0..m {
-        for (i, slot) in half.iter_mut().enumerate() {
-            *slot = (0..n).map(|k| sensitivities[j * n + k] * inputs.get(k, i)).sum();
-        }
-        for l in j..m {
-            let value: f64 = (0..n).map(|i| half[i] * sensitivities[l * n + i]).sum();
-            covariance.set(j, l, value);
-        }
-    }
-    FirstOrder { outputs, sensitivities, covariance, inputs: inputs.clone() }
+    FirstOrder { outputs, sensitivities, varied, inputs: inputs.clone() }
 }

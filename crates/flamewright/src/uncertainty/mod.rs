@@ -100,7 +100,7 @@ impl Covariance {
     /// Standard uncertainty of quantity `i`.
     #[must_use]
     pub fn standard(&self, i: usize) -> f64 {
-        crate::math::sqrt(self.get(i, i))
+        crate::math::sqrt(self.get(i, i).max(0.0))
     }
     /// Correlation coefficient of `i` and `j`; zero where one of them has no uncertainty.
     #[must_use]

@@ -108,6 +108,9 @@ impl Draws {
     }
 }
 
+/// Draws computed before they are sorted into the columns of the outputs.
+const BLOCK: usize = 64;
+
 /// Draws `trials` times from the inputs and computes the outputs of each draw.
 ///
 /// `shapes` gives the shape of each input (normal where there is none). Correlated inputs are
@@ -134,18 +137,29 @@ pub fn monte_carlo<M: Model + ?Sized>(
     let varied: Vec<usize> = (0..n).filter(|&i| inputs.get(i, i) > 0.0).collect();
     let mut generator = Generator::new(seed);
     let mut values = alloc::vec![0.0; trials * m];
-    let (mut point, mut result, mut standard) = (at.to_vec(), alloc::vec![0.0; m], alloc::vec![0.0; n]);
-    for trial in 0..trials {
-        for &i in &varied {
-            standard[i] = generator.draw(shapes.get(i).copied().unwrap_or(Distribution::Normal));
+    let (mut point, mut standard) = (at.to_vec(), alloc::vec![0.0; n]);
+    // A block of draws is turned from rows into columns at once: one row at a time would touch as
+    // many far apart places in memory as there are outputs.
+    let mut block = alloc::vec![0.0; BLOCK * m];
+    let mut first = 0;
+    while first < trials {
+        let count = BLOCK.min(trials - first);
+        for result in block.chunks_exact_mut(m.max(1)).take(count) {
+            for &i in &varied {
+                standard[i] = generator.draw(shapes.get(i).copied().unwrap_or(Distribution::Normal));
+            }
+            for &i in &varied {
+                point[i] = at[i] + varied.iter().take_while(|&&k| k <= i).map(|&k| lower[i * n + k] * standard[k]).sum::<f64>();
+            }
+            model.compute(&point, result);
         }
-        for &i in &varied {
-            point[i] = at[i] + varied.iter().take_while(|&&k| k <= i).map(|&k| lower[i * n + k] * standard[k]).sum::<f64>();
+        for j in 0..m {
+            let column = &mut values[j * trials + first..j * trials + first + count];
+            for (trial, slot) in column.iter_mut().enumerate() {
+                *slot = block[trial * m + j];
+            }
         }
-        model.compute(&point, &mut result);
-        for (j, value) in result.iter().enumerate() {
-            values[j * trials + trial] = *value;
-        }
+        first += count;
     }
     Ok(Draws { values, trials, outputs: m })
 }
