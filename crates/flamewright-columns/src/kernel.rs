@@ -66,13 +66,12 @@ fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, ta
         for (lanes, column) in given.as_mut().iter_mut().zip(inputs) {
             match column {
                 Column::Constant(value) => *lanes = [*value; LANES],
-                // The last block repeats its first row in the lanes that have none.
                 Column::Values(values) => {
                     let rest = &values[first + start..];
-                    *lanes = match rest.first_chunk::<LANES>() {
-                        Some(whole) => *whole,
-                        None => std::array::from_fn(|lane| rest[if lane < width { lane } else { 0 }]),
-                    };
+                    match rest.first_chunk::<LANES>() {
+                        Some(whole) => *lanes = *whole,
+                        None => fill_part(lanes, rest),
+                    }
                 }
             }
         }
@@ -169,6 +168,17 @@ fn conclude<C: Calculation>(
     found.undefined[lane] |= u64::from(judged.undefined);
     for (lanes, value) in result.as_mut().iter_mut().zip(values.as_ref()) {
         lanes[lane] = *value;
+    }
+}
+
+/// Lanes of the last block; those without a row repeat its first one. Apart, because in line it
+/// would have whole blocks taken up value by value as well.
+#[cold]
+#[inline(never)]
+fn fill_part(lanes: &mut [f64; LANES], rest: &[f64]) {
+    *lanes = [rest.first().copied().unwrap_or(f64::NAN); LANES];
+    for (lane, value) in lanes.iter_mut().zip(rest) {
+        *lane = *value;
     }
 }
 
