@@ -3,7 +3,7 @@
 use super::pressure_drop::{FRICTION_SETTING, WaterPressureDrop, WaterPressureDropInput, fittings_from_node, friction_from_settings};
 use crate::calculation::{Calculation, Column, Context, Form, Info, Raised, Rule, Setting, Settings, Source, Table};
 use crate::material::Tube;
-use crate::math::sqrt;
+use crate::math::{self, sqrt};
 use crate::node::Node;
 use crate::quantity::types::{Length, MassDensity, Pressure, Ratio, ThermodynamicTemperature, Velocity, VolumeRate};
 use crate::quantity::units::{CUBIC_METRE_PER_HOUR, KILOPASCAL, LITRE_PER_HOUR, METRE_PER_SECOND, ONE};
@@ -104,7 +104,7 @@ impl Calculation for ValveKv {
         step!(working, let density: "\\rho" = MassDensity::from_si(state.density), "IAPWS SR6-08, or Melinder 2010");
         step!(working, let relative_drop: "\\Delta p/\\mathrm{bar}" = input.pressure_drop / bar, "definition");
         step!(working, let relative_density: "d" = density / cold_water, "definition");
-        step!(working, let valve_kv: "K_v" in CUBIC_METRE_PER_HOUR = VolumeRate::from_si(input.volume_flow.si() * sqrt(relative_density.si() / relative_drop.si())), "EN 60534-1");
+        step!(working, let valve_kv: "K_v" in CUBIC_METRE_PER_HOUR = VolumeRate::from_si(input.volume_flow.si() * math::sqrt(relative_density.si() / relative_drop.si())), "EN 60534-1");
         ValveKvResult { density, valve_kv }
     }
 }

@@ -158,13 +158,11 @@ impl Calculation for AntifreezeDose {
     }
 
     fn compute<W: Working>(&self, input: &AntifreezeDoseInput, working: &mut W) -> AntifreezeDoseResult {
-        let mass_fraction = self.antifreeze.mass_fraction_for_freezing(input.frost_temperature.si());
-        let volume_fraction = self.antifreeze.volume_fraction_of_mass_fraction(mass_fraction);
-        let pure_density = MassDensity::from_si(self.antifreeze.pure_density());
-        let none = Ratio::from_si(0.0);
-        step!(working, let glycol_mass_fraction: "w" in PERCENT = Ratio::from_si(mass_fraction), "solved: its freezing point is the frost temperature (Melinder 2010)");
-        step!(working, let needed_volume_fraction: "\\varphi" in PERCENT = Ratio::from_si(volume_fraction), "densities of the parts at 20 °C");
-        step!(working, let missing: "\\Delta\\varphi" in PERCENT = (needed_volume_fraction - input.glycol_volume_fraction).max(none), "definition");
+        let antifreeze = self.antifreeze;
+        step!(working, let glycol_mass_fraction: "w" in PERCENT = Ratio::from_si(antifreeze.mass_fraction_for_freezing(input.frost_temperature.si())), "solved: its freezing point is the frost temperature (Melinder 2010)");
+        step!(working, let needed_volume_fraction: "\\varphi" in PERCENT = Ratio::from_si(antifreeze.volume_fraction_of_mass_fraction(glycol_mass_fraction.si())), "densities of the parts at 20 °C");
+        step!(working, let pure_density: "\\rho_g" = MassDensity::from_si(antifreeze.pure_density()), "pure glycol at 20 °C, from memory");
+        step!(working, let missing: "\\Delta\\varphi" in PERCENT = (needed_volume_fraction - input.glycol_volume_fraction).max(Ratio::from_si(0.0)), "definition");
         step!(working, let product_volume: "V_p" in LITRE = input.system_content * missing / (input.product_strength - input.glycol_volume_fraction), "volume balance: mixture drained, product filled in");
         step!(working, let glycol_mass: "m_g" = needed_volume_fraction.max(input.glycol_volume_fraction) * input.system_content * pure_density, "volume balance");
         AntifreezeDoseResult { glycol_mass_fraction, needed_volume_fraction, product_volume, glycol_mass }
@@ -261,7 +259,12 @@ impl Calculation for PartialDrain {
 
     fn compute<W: Working>(&self, input: &PartialDrainInput, working: &mut W) -> PartialDrainResult {
         let left_out = input.wanted_fraction.si().is_nan();
-        let wanted = Ratio::from_si(if left_out { input.product_fraction.si() } else { input.wanted_fraction.si() });
+        let wanted = if left_out {
+            step!(working, let wanted: "\\varphi_{set}" in PERCENT = input.product_fraction, "as before");
+            wanted
+        } else {
+            input.wanted_fraction
+        };
         step!(working, let product_lost: "V_{lost}" in LITRE = input.product_fraction * input.drained_volume, "volume balance");
         step!(working, let product_left: "V_{left}" in LITRE = input.product_fraction * (input.system_content - input.drained_volume), "volume balance");
         step!(working, let fraction_after: "\\varphi_2" in PERCENT = (product_left + input.refill_fraction * input.drained_volume) / input.system_content, "volume balance");

@@ -2,7 +2,7 @@
 
 use crate::Error;
 use crate::calculation::{Calculation, Context, Form, Info, Raised, Rule, Setting, Settings, Source};
-use crate::math::pow;
+use crate::math::{self, pow};
 use crate::quantity::Value;
 use crate::quantity::types::{Power, Pressure, Ratio, VolumeRate};
 use crate::quantity::units::{KILOPASCAL, LITRE_PER_HOUR};
@@ -143,7 +143,7 @@ impl Calculation for DutyPoint {
         let flow = self.meeting(|flow| lift + drop * pow(flow / known, exponent));
         step!(working, let volume_flow: "\\dot V" in LITRE_PER_HOUR = VolumeRate::from_si(flow), "solved: pump and system pressure are equal");
         step!(working, let flow_ratio: "r" = volume_flow / input.known_flow, "definition");
-        step!(working, let pressure: "\\Delta p" in KILOPASCAL = Pressure::from_si(input.static_pressure.si() + input.known_pressure_drop.si() * pow(flow_ratio.si(), input.exponent.si())), "system curve");
+        step!(working, let pressure: "\\Delta p" in KILOPASCAL = Pressure::from_si(input.static_pressure.si() + input.known_pressure_drop.si() * math::pow(flow_ratio.si(), input.exponent.si())), "system curve");
         step!(working, let hydraulic_power: "P" = volume_flow * pressure, "definition");
         DutyPointResult { volume_flow, pressure, flow_ratio, hydraulic_power }
     }

@@ -1,7 +1,7 @@
 //! Heat emitters (radiators, convectors): output at another condition than rated, and at a flow.
 
 use crate::calculation::{Calculation, Context, Form, Info, Raised, Rule, Setting, Settings, Source};
-use crate::math::{ln_1p, pow};
+use crate::math::{self, ln_1p, pow};
 use crate::quantity::Value;
 use crate::quantity::types::{AvailableEnergy, MassRate, Power, Ratio, TemperatureInterval, ThermodynamicTemperature};
 use crate::quantity::units::WATT;
@@ -52,7 +52,7 @@ fn mean_from_settings(settings: &Settings<'_>) -> Result<MeanExcess, Error> {
 }
 
 /// Excess of the water over the room, K.
-fn excess_over_room(
+fn mean_excess_of(
     mean: MeanExcess,
     flow: ThermodynamicTemperature,
     back: ThermodynamicTemperature,
@@ -179,11 +179,16 @@ impl Calculation for EmitterOutput {
 
     fn compute<W: Working>(&self, input: &EmitterOutputInput, working: &mut W) -> EmitterOutputResult {
         let mean = self.mean;
-        step!(working, let mean_excess: "\\Delta t_m" = excess_over_room(mean, input.flow_temperature, input.return_temperature, input.room_temperature), "EN 442-2, or logarithmic mean");
-        step!(working, let rated_mean_excess: "\\Delta t_n" = excess_over_room(mean, input.rated_flow_temperature, input.rated_return_temperature, input.rated_room_temperature), "EN 442-2, or logarithmic mean");
-        step!(working, let output_factor: "f" = Ratio::from_si(pow(mean_excess.si() / rated_mean_excess.si(), input.exponent.si())), "EN 442-2");
+        step!(working, let mean_excess: "\\Delta t_m" = mean_excess_of(mean, input.flow_temperature, input.return_temperature, input.room_temperature), "EN 442-2, or logarithmic mean");
+        step!(working, let rated_mean_excess: "\\Delta t_n" = mean_excess_of(mean, input.rated_flow_temperature, input.rated_return_temperature, input.rated_room_temperature), "EN 442-2, or logarithmic mean");
+        step!(working, let output_factor: "f" = Ratio::from_si(math::pow(mean_excess.si() / rated_mean_excess.si(), input.exponent.si())), "EN 442-2");
         step!(working, let heat_output: "\\Phi" in WATT = input.rated_output * output_factor, "EN 442-2");
-        step!(working, let needed_rated_output: "\\Phi_{n,w}" in WATT = input.wanted_output / output_factor, "EN 442-2");
+        let needed_rated_output = if input.wanted_output.si().is_nan() {
+            input.wanted_output
+        } else {
+            step!(working, let needed_rated_output: "\\Phi_{n,w}" in WATT = input.wanted_output / output_factor, "EN 442-2");
+            needed_rated_output
+        };
         EmitterOutputResult { mean_excess, rated_mean_excess, output_factor, heat_output, needed_rated_output }
     }
 }

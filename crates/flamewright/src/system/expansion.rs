@@ -3,7 +3,7 @@
 use super::{GRAVITY, PRESSURE_CAUTION};
 use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Rule, Setting, Settings, Source};
-use crate::quantity::types::{Length, MassDensity, Pressure, Ratio, ThermodynamicTemperature, Volume};
+use crate::quantity::types::{Acceleration, Length, MassDensity, Pressure, Ratio, ThermodynamicTemperature, Volume};
 use crate::quantity::units::{BAR, LITRE, PERCENT};
 use crate::quantity::{AbsolutePressure, GaugePressure, Value};
 use crate::record::record;
@@ -175,24 +175,31 @@ impl Calculation for ExpansionVessel {
     fn compute<W: Working>(&self, input: &ExpansionVesselInput, working: &mut W) -> ExpansionVesselResult {
         let fraction = input.glycol_mass_fraction.si();
         let (cold, hot) = (input.fill_temperature.si(), input.highest_temperature.si());
-        let own = expansion_share(self.fluid, fraction, cold, hot);
-        let share = if input.expansion_share.si().is_nan() { own } else { input.expansion_share.si() };
-        let density = MassDensity::from_si(match self.fluid {
-            Fluid::Water => COLD_WATER + 0.0 * own,
-            Fluid::Glycol(_) => self.fluid.state(fraction, PRESSURE, cold).density,
-        });
-        let half_bar = Pressure::from_si(0.5e5);
-        let ambient = input.barometric_pressure.plain();
-        step!(working, let expansion: "e" in PERCENT = Ratio::from_si(share), "densities at filling and highest temperature, or as given");
+        let (filled, hottest) = (self.fluid.state(fraction, PRESSURE, cold).density, self.fluid.state(fraction, PRESSURE, hot).density);
+        let head_density = match self.fluid {
+            Fluid::Water => COLD_WATER + 0.0 * filled,
+            Fluid::Glycol(_) => filled,
+        };
+        let expansion = if input.expansion_share.si().is_nan() {
+            step!(working, let cold_density: "\\rho_1" = MassDensity::from_si(filled), "at filling temperature: IAPWS SR6-08, or Melinder 2010");
+            step!(working, let hot_density: "\\rho_2" = MassDensity::from_si(hottest), "at the highest temperature, likewise");
+            step!(working, let expansion: "e" in PERCENT = cold_density / hot_density - Ratio::from_si(1.0), "the mass stays the same");
+            expansion
+        } else {
+            step!(working, let expansion: "e" in PERCENT = input.expansion_share, "as given");
+            expansion
+        };
+        step!(working, let gravity: "g" = Acceleration::from_si(GRAVITY), "standard gravity, CGPM 1901");
+        step!(working, let density: "\\rho_{st}" = MassDensity::from_si(head_density), "cold water rounded to that of 10 °C; a glycol mixture at filling temperature");
         step!(working, let expansion_volume: "V_e" in LITRE = expansion * input.system_content, "EN 12828");
         step!(working, let water_reserve: "V_{WR}" in LITRE = (input.reserve_share * input.system_content).max(input.least_reserve), "EN 12828");
-        step!(working, let static_pressure: "p_{st}" in BAR = Pressure::from_si(density.si() * GRAVITY * input.static_height.si()), "hydrostatics, cold");
+        step!(working, let static_pressure: "p_{st}" in BAR = density * gravity * input.static_height, "hydrostatics, cold");
         step!(working, let pre_charge: "p_0" in BAR = (static_pressure + input.pressure_margin).max(input.least_pre_charge.plain()), "EN 12828");
-        step!(working, let final_pressure: "p_e" in BAR = (input.safety_valve_pressure.plain() - half_bar).min(0.9 * input.safety_valve_pressure.plain()), "EN 12828");
-        step!(working, let acceptance: "\\eta" = (final_pressure - pre_charge) / (final_pressure + ambient), "Boyle's law");
+        step!(working, let final_pressure: "p_e" in BAR = (input.safety_valve_pressure.plain() - Pressure::from_si(50_000.0)).min(0.9 * input.safety_valve_pressure.plain()), "EN 12828");
+        step!(working, let acceptance: "\\eta" = (final_pressure - pre_charge) / (final_pressure + input.barometric_pressure.plain()), "Boyle's law");
         step!(working, let vessel_volume: "V_{exp}" in LITRE = (expansion_volume + water_reserve) / acceptance, "EN 12828");
         step!(working, let vessel_volume_without_reserve: "V_{exp,0}" in LITRE = expansion_volume / acceptance, "Boyle's law");
-        step!(working, let fill_pressure: "p_a" in BAR = (pre_charge + ambient) * vessel_volume / (vessel_volume - water_reserve) - ambient, "EN 12828");
+        step!(working, let fill_pressure: "p_a" in BAR = (pre_charge + input.barometric_pressure.plain()) * vessel_volume / (vessel_volume - water_reserve) - input.barometric_pressure.plain(), "EN 12828");
         // V = (V_e + V/5) / eta
         let with_fifth = expansion_volume.si() / (acceptance.si() - 0.2);
         ExpansionVesselResult {
@@ -334,21 +341,17 @@ impl Calculation for VesselCheck {
     }
 
     fn compute<W: Working>(&self, input: &VesselCheckInput, working: &mut W) -> VesselCheckResult {
-        let share =
-            expansion_share(self.fluid, input.glycol_mass_fraction.si(), input.fill_temperature.si(), input.highest_temperature.si());
-        let expansion = Ratio::from_si(share);
-        let ambient = input.barometric_pressure.plain();
-        let half_bar = Pressure::from_si(0.5e5);
+        step!(working, let expansion: "e" in PERCENT = Ratio::from_si(expansion_share(self.fluid, input.glycol_mass_fraction.si(), input.fill_temperature.si(), input.highest_temperature.si())), "densities at the two temperatures");
         step!(working, let expansion_volume: "V_e" in LITRE = expansion * input.system_content, "EN 12828");
         // A pre-charge above the cold pressure pushes all water out and stays what it is.
         step!(working, let gas_pressure: "p_{g,a}" in BAR = input.fill_pressure.plain().max(input.pre_charge.plain()), "the vessel holds no water below its pre-charge");
-        step!(working, let gas_volume_cold: "V_{g,a}" in LITRE = input.vessel_volume * (input.pre_charge.plain() + ambient) / (gas_pressure + ambient), "Boyle's law");
+        step!(working, let gas_volume_cold: "V_{g,a}" in LITRE = input.vessel_volume * (input.pre_charge.plain() + input.barometric_pressure.plain()) / (gas_pressure + input.barometric_pressure.plain()), "Boyle's law");
         step!(working, let water_reserve: "V_{WR}" in LITRE = input.vessel_volume - gas_volume_cold, "definition");
-        step!(working, let final_pressure: "p_e" in BAR = (input.safety_valve_pressure.plain() - half_bar).min(0.9 * input.safety_valve_pressure.plain()), "EN 12828");
-        step!(working, let gas_volume_final: "V_{g,e}" in LITRE = input.vessel_volume * (input.pre_charge.plain() + ambient) / (final_pressure + ambient), "Boyle's law");
+        step!(working, let final_pressure: "p_e" in BAR = (input.safety_valve_pressure.plain() - Pressure::from_si(50_000.0)).min(0.9 * input.safety_valve_pressure.plain()), "EN 12828");
+        step!(working, let gas_volume_final: "V_{g,e}" in LITRE = input.vessel_volume * (input.pre_charge.plain() + input.barometric_pressure.plain()) / (final_pressure + input.barometric_pressure.plain()), "Boyle's law");
         step!(working, let gas_volume_hot: "V_{g,h}" in LITRE = gas_volume_cold - expansion_volume, "the expansion goes into the vessel");
-        step!(working, let hot_pressure: "p_h" in BAR = (input.pre_charge.plain() + ambient) * input.vessel_volume / gas_volume_hot - ambient, "Boyle's law");
-        step!(working, let gas_at_valve: "V_{g,SV}" in LITRE = input.vessel_volume * (input.pre_charge.plain() + ambient) / (input.safety_valve_pressure.plain() + ambient), "Boyle's law");
+        step!(working, let hot_pressure: "p_h" in BAR = (input.pre_charge.plain() + input.barometric_pressure.plain()) * input.vessel_volume / gas_volume_hot - input.barometric_pressure.plain(), "Boyle's law");
+        step!(working, let gas_at_valve: "V_{g,SV}" in LITRE = input.vessel_volume * (input.pre_charge.plain() + input.barometric_pressure.plain()) / (input.safety_valve_pressure.plain() + input.barometric_pressure.plain()), "Boyle's law");
         // Zero that is not a number where the gas volume is none.
         let zero = 0.0 * gas_volume_hot;
         step!(working, let water_lost: "V_{lost}" in LITRE = (gas_at_valve - gas_volume_hot).max(zero), "what the gas cannot give way for below the valve's pressure");

@@ -127,13 +127,13 @@ impl Calculation for FlowFromHeat {
         let hot = self.fluid.state(fraction, pressure, flow);
         let cold = self.fluid.state(fraction, pressure, back);
         let mean = self.fluid.state(fraction, pressure, 0.5 * (flow + back));
-        let flow_enthalpy = AvailableEnergy::from_si(hot.enthalpy);
-        let return_enthalpy = AvailableEnergy::from_si(cold.enthalpy);
-        let return_density = MassDensity::from_si(cold.density);
-        let flow_density = MassDensity::from_si(hot.density);
-        let mean_density = MassDensity::from_si(mean.density);
+        step!(working, let flow_enthalpy: "h_F" = AvailableEnergy::from_si(hot.enthalpy), "IAPWS SR6-08, or the glycol's heat capacity");
+        step!(working, let return_enthalpy: "h_R" = AvailableEnergy::from_si(cold.enthalpy), "likewise");
+        step!(working, let return_density: "\\rho_R" = MassDensity::from_si(cold.density), "IAPWS SR6-08, or Melinder 2010");
+        step!(working, let flow_density: "\\rho_F" = MassDensity::from_si(hot.density), "likewise");
+        step!(working, let mean_density: "\\rho_m" = MassDensity::from_si(mean.density), "likewise");
         step!(working, let temperature_drop: "\\Delta t" = TemperatureInterval::from_si(input.flow_temperature.si() - input.return_temperature.si()), "definition");
-        step!(working, let enthalpy_drop: "\\Delta h" = flow_enthalpy - return_enthalpy, "IAPWS SR6-08, or the glycol's heat capacity");
+        step!(working, let enthalpy_drop: "\\Delta h" = flow_enthalpy - return_enthalpy, "definition");
         step!(working, let mean_specific_heat_capacity: "\\bar c_p" = SpecificHeatCapacity::from_si(enthalpy_drop.si() / temperature_drop.si()), "definition");
         step!(working, let mass_flow: "\\dot m" = input.heat_output / enthalpy_drop, "energy balance");
         step!(working, let volume_flow_at_return: "\\dot V_R" in LITRE_PER_HOUR = mass_flow / return_density, "definition");
@@ -238,12 +238,13 @@ impl Calculation for HeatFromFlow {
         let (pressure, fraction) = (input.pressure.si(), input.glycol_mass_fraction.si());
         let hot = self.fluid.state(fraction, pressure, input.flow_temperature.si());
         let cold = self.fluid.state(fraction, pressure, input.return_temperature.si());
-        let density = MassDensity::from_si(if self.measured_in_flow { hot.density } else { cold.density });
-        let flow_enthalpy = AvailableEnergy::from_si(hot.enthalpy);
-        let return_enthalpy = AvailableEnergy::from_si(cold.enthalpy);
+        let metered = if self.measured_in_flow { hot.density } else { cold.density };
+        step!(working, let density: "\\rho" = MassDensity::from_si(metered), "IAPWS SR6-08, or Melinder 2010, where the flow was measured");
+        step!(working, let flow_enthalpy: "h_F" = AvailableEnergy::from_si(hot.enthalpy), "IAPWS SR6-08, or the glycol's heat capacity");
+        step!(working, let return_enthalpy: "h_R" = AvailableEnergy::from_si(cold.enthalpy), "likewise");
         step!(working, let temperature_drop: "\\Delta t" = TemperatureInterval::from_si(input.flow_temperature.si() - input.return_temperature.si()), "definition");
         step!(working, let mass_flow: "\\dot m" = input.volume_flow * density, "definition");
-        step!(working, let enthalpy_drop: "\\Delta h" = flow_enthalpy - return_enthalpy, "IAPWS SR6-08, or the glycol's heat capacity");
+        step!(working, let enthalpy_drop: "\\Delta h" = flow_enthalpy - return_enthalpy, "definition");
         step!(working, let heat_output: "\\Phi" in KILOWATT = mass_flow * enthalpy_drop, "energy balance");
         HeatFromFlowResult { temperature_drop, mass_flow, heat_output }
     }

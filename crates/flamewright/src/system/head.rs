@@ -86,7 +86,7 @@ impl Calculation for StaticHead {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &StaticHeadInput, working: &mut W) -> StaticHeadResult {
         let state = self.fluid.state(input.glycol_mass_fraction.si(), input.pressure.si(), input.temperature.si());
-        let gravity = Acceleration::from_si(GRAVITY);
+        step!(working, let gravity: "g" = Acceleration::from_si(GRAVITY), "standard gravity, CGPM 1901");
         step!(working, let density: "\\rho" = MassDensity::from_si(state.density), "IAPWS SR6-08, or Melinder 2010");
         step!(working, let static_pressure: "p_{st}" in BAR = density * gravity * input.height, "hydrostatics");
         StaticHeadResult { density, static_pressure }

@@ -154,12 +154,13 @@ impl Calculation for HeatStore {
             if dry { (0.0, 0.0) } else { (state.density, state.enthalpy) }
         };
         let (start, end) = (state(input.start_temperature.si()), state(input.end_temperature.si()));
-        let density = MassDensity::from_si(start.0);
-        let start_enthalpy = AvailableEnergy::from_si(start.1);
-        let end_enthalpy = AvailableEnergy::from_si(end.1);
-        let steel = SpecificHeatCapacity::from_si(CARBON_STEEL.specific_heat_capacity);
-        let copper = SpecificHeatCapacity::from_si(COPPER.specific_heat_capacity);
-        let aluminium = SpecificHeatCapacity::from_si(ALUMINIUM.specific_heat_capacity);
+        let (start_density, first, last) = (start.0, start.1, end.1);
+        step!(working, let density: "\\rho_1" = MassDensity::from_si(start_density), "IAPWS SR6-08, or Melinder 2010, at the start");
+        step!(working, let start_enthalpy: "h_1" = AvailableEnergy::from_si(first), "IAPWS SR6-08, or the glycol's heat capacity");
+        step!(working, let end_enthalpy: "h_2" = AvailableEnergy::from_si(last), "likewise");
+        step!(working, let steel: "c_{St}" = SpecificHeatCapacity::from_si(CARBON_STEEL.specific_heat_capacity), "Incropera Table A.1, from memory");
+        step!(working, let copper: "c_{Cu}" = SpecificHeatCapacity::from_si(COPPER.specific_heat_capacity), "Kutz; Incropera Table A.1");
+        step!(working, let aluminium: "c_{Al}" = SpecificHeatCapacity::from_si(ALUMINIUM.specific_heat_capacity), "Kutz; Incropera Table A.1");
         step!(working, let difference: "\\Delta t" = TemperatureInterval::from_si(input.start_temperature.si() - input.end_temperature.si()), "definition");
         step!(working, let metal_heat_capacity: "C_m" in KILOJOULE_PER_KELVIN = HeatCapacity::from_si(input.cast_iron_mass.si() * input.cast_iron_heat_capacity.si() + input.steel_mass.si() * steel.si() + input.copper_mass.si() * copper.si() + input.aluminium_mass.si() * aluminium.si()), "sum of mass times heat capacity");
         step!(working, let insulation_capacity: "C_i" in KILOJOULE_PER_KELVIN = HeatCapacity::from_si(input.insulation_mass.si() * input.insulation_heat_capacity.si()), "mass times heat capacity");

@@ -7,9 +7,10 @@ use crate::convection::friction::{LAMINAR_BELOW, TURBULENT_FROM, TurbulentFricti
 use crate::material::Tube;
 use crate::node::Node;
 use crate::quantity::types::{
-    DynamicViscosity, Length, MassDensity, Power, Pressure, PressureGradient, Ratio, ThermodynamicTemperature, Velocity, VolumeRate,
+    Acceleration, DynamicViscosity, Length, MassDensity, Power, Pressure, PressureGradient, Ratio, ThermodynamicTemperature, Velocity,
+    VolumeRate,
 };
-use crate::quantity::units::{KILOPASCAL, METRE_PER_SECOND, PASCAL_PER_METRE};
+use crate::quantity::units::KILOPASCAL;
 use crate::quantity::{AbsolutePressure, Value};
 use crate::record::record;
 use crate::water::{FLUID_SETTING, Fluid};
@@ -228,32 +229,40 @@ impl Calculation for WaterPressureDrop {
     fn compute<W: Working>(&self, input: &WaterPressureDropInput, working: &mut W) -> WaterPressureDropResult {
         let state = self.fluid.state(input.glycol_mass_fraction.si(), input.pressure.si(), input.temperature.si());
         let known_or = |known: f64, own: f64| if known.is_nan() { own } else { known };
-        let density = MassDensity::from_si(known_or(input.density.si(), state.density));
-        let viscosity = DynamicViscosity::from_si(known_or(input.dynamic_viscosity.si(), state.dynamic_viscosity));
-        let bore = Length::from_si(self.tube.bore());
-        let coefficient = Ratio::from_si(input.loss_coefficient.si() + self.fitting_coefficient);
-        let length = Length::from_si(input.length.si() + input.equivalent_length.si() + self.fitting_length);
-        let relative_roughness = self.tube.roughness / bore.si();
-        step!(working, let velocity: "v" in METRE_PER_SECOND = Velocity::from_si(4.0 * input.volume_flow.si() / (PI * (bore.si() * bore.si()))), "continuity");
+        let own_density = known_or(input.density.si(), state.density);
+        let own_viscosity = known_or(input.dynamic_viscosity.si(), state.dynamic_viscosity);
+        let coefficient = input.loss_coefficient.si() + self.fitting_coefficient;
+        let with_equivalents = input.length.si() + input.equivalent_length.si() + self.fitting_length;
+        let relative_roughness = self.tube.roughness / self.tube.bore();
+        step!(working, let bore: "d" = Length::from_si(self.tube.bore()), "the tube's table or sizes");
+        step!(working, let density: "\\rho" = MassDensity::from_si(own_density), "IAPWS SR6-08, or Melinder 2010, or as given");
+        step!(working, let viscosity: "\\mu" = DynamicViscosity::from_si(own_viscosity), "IAPWS R12-08, or Melinder 2010, or as given");
+        step!(working, let velocity: "v" = Velocity::from_si(4.0 * input.volume_flow.si() / (PI * (bore.si() * bore.si()))), "continuity");
         step!(working, let reynolds_number: "Re" = density * velocity * bore / viscosity, "definition");
-        let factor = friction_factor(reynolds_number.si(), relative_roughness, self.friction);
-        step!(working, let friction_factor: "f" = Ratio::from_si(factor), "Hagen-Poiseuille below Re 2300, the chosen equation from Re 4000, straight between");
-        step!(working, let velocity_pressure: "q" = Pressure::from_si(0.5 * density.si() * (velocity.si() * velocity.si())), "definition");
-        // At rest the factor is infinite and the drop zero: the laminar law without its factor.
-        let gradient = if velocity.si() == 0.0 { 0.0 } else { factor * velocity_pressure.si() / bore.si() };
-        step!(working, let drop_per_length: "R" in PASCAL_PER_METRE = PressureGradient::from_si(gradient), "Darcy-Weisbach: R = f q / d");
-        step!(working, let tube_drop: "\\Delta p_L" in KILOPASCAL = drop_per_length * length, "Darcy-Weisbach, with equivalent lengths");
-        step!(working, let fitting_drop: "\\Delta p_\\zeta" in KILOPASCAL = coefficient * velocity_pressure, "loss coefficients");
+        step!(working, let velocity_pressure: "q" = 0.5 * density * (velocity * velocity), "definition");
+        // At rest the factor is infinite and the drop zero.
+        let (friction_factor, drop_per_length) = if velocity.si() == 0.0 {
+            (Ratio::from_si(f64::NAN), PressureGradient::from_si(0.0))
+        } else {
+            step!(working, let friction_factor: "f" = Ratio::from_si(friction_factor(reynolds_number.si(), relative_roughness, self.friction)), "Hagen-Poiseuille below Re 2300, the chosen equation from Re 4000, straight between");
+            step!(working, let drop_per_length: "R" = friction_factor * velocity_pressure / bore, "Darcy-Weisbach");
+            (friction_factor, drop_per_length)
+        };
+        step!(working, let length: "L" = Length::from_si(with_equivalents), "tube and equivalent lengths");
+        step!(working, let loss_coefficients: "\\sum\\zeta" = Ratio::from_si(coefficient), "named fittings and further parts");
+        step!(working, let tube_drop: "\\Delta p_L" in KILOPASCAL = drop_per_length * length, "Darcy-Weisbach");
+        step!(working, let fitting_drop: "\\Delta p_\\zeta" in KILOPASCAL = loss_coefficients * velocity_pressure, "loss coefficients");
         step!(working, let pressure_drop: "\\Delta p" in KILOPASCAL = tube_drop + fitting_drop, "sum");
-        step!(working, let head_loss: "h" = Length::from_si(pressure_drop.si() / (density.si() * GRAVITY)), "hydrostatics");
+        step!(working, let gravity: "g" = Acceleration::from_si(GRAVITY), "standard gravity, CGPM 1901");
+        step!(working, let head_loss: "h" = pressure_drop / (density * gravity), "hydrostatics");
         step!(working, let hydraulic_power: "P" = input.volume_flow * pressure_drop, "definition");
         let (low, high) = friction_band(reynolds_number.si(), relative_roughness, self.friction)
             .filter(|_| velocity.si() != 0.0)
-            .map_or((1.0, 1.0), |band| (band.low / factor, band.high / factor));
+            .map_or((1.0, 1.0), |band| (band.low / friction_factor.si(), band.high / friction_factor.si()));
         WaterPressureDropResult {
             velocity,
             reynolds_number,
-            friction_factor: Ratio::from_si(if velocity.si() == 0.0 { f64::NAN } else { friction_factor.si() }),
+            friction_factor,
             velocity_pressure,
             drop_per_length,
             tube_drop,
