@@ -29,18 +29,16 @@ _kelvin = np.linspace(260.0, 380.0, 61)
 _air = fw.dry_air(temperature=(_kelvin, "K")).si
 
 
-def _quintic(name: str) -> list[float]:
+def _fitted(name: str) -> list[float]:
     return list(np.polynomial.Polynomial.fit(_kelvin, _air[name], 5).convert().coef[::-1])
 
 
-CONDUCTIVITY, VISCOSITY, PRANDTL = map(_quintic, ("thermal_conductivity", "kinematic_viscosity", "prandtl_number"))
+CONDUCTIVITY, VISCOSITY, PRANDTL = map(_fitted, ("thermal_conductivity", "kinematic_viscosity", "prandtl_number"))
 
 
-def horner(coefficients: list[float], x: float) -> float:
-    total = 0.0
-    for coefficient in coefficients:
-        total = total * x + coefficient
-    return total
+def quintic(coefficients: list[float], x: float) -> float:
+    a, b, c, d, e, f = coefficients
+    return ((((a * x + b) * x + c) * x + d) * x + e) * x + f
 
 
 def by_ht(diameter: float, thickness: float, conductivity: float, pipe: float, air: float) -> float:
@@ -50,10 +48,10 @@ def by_ht(diameter: float, thickness: float, conductivity: float, pipe: float, a
 
     def given_off(surface: float) -> float:
         film = 0.5 * (surface + air)
-        viscosity = horner(VISCOSITY, film)
+        viscosity = quintic(VISCOSITY, film)
         grashof = FREE_FALL / film * abs(surface - air) * outer**3 / viscosity**2
-        nusselt = Nu_horizontal_cylinder_Churchill_Chu(horner(PRANDTL, film), grashof)
-        convection = nusselt * horner(CONDUCTIVITY, film) / outer * (surface - air)
+        nusselt = Nu_horizontal_cylinder_Churchill_Chu(quintic(PRANDTL, film), grashof)
+        convection = nusselt * quintic(CONDUCTIVITY, film) / outer * (surface - air)
         return math.pi * outer * (convection + EMISSIVITY * STEFAN_BOLTZMANN * (surface**4 - air**4))
 
     surface = brentq(lambda t: (pipe - t) / resistance - given_off(t), air, pipe, xtol=1e-9)

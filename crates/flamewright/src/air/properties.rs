@@ -57,13 +57,18 @@ pub(crate) fn scaled_temperature(temperature: f64) -> f64 {
 }
 
 /// A polynomial, lowest power first.
+///
+/// The powers are taken in four strands that a processor works on side by side; in one strand each
+/// term would wait for the last.
 #[inline(always)]
 pub(crate) fn polynomial<const N: usize>(coefficients: &[f64; N], u: f64) -> f64 {
-    let mut sum = 0.0;
-    for coefficient in coefficients.iter().rev() {
-        sum = sum * u + coefficient;
+    let squared = u * u;
+    let fourth = squared * squared;
+    let mut strands = [0.0; 4];
+    for (power, coefficient) in coefficients.iter().enumerate().rev() {
+        strands[power % 4] = strands[power % 4] * fourth + coefficient;
     }
-    sum
+    (strands[0] + strands[1] * u) + squared * (strands[2] + strands[3] * u)
 }
 
 /// Dry air at a temperature in K and an absolute pressure in Pa.

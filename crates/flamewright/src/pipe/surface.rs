@@ -208,9 +208,9 @@ impl StillAir {
         let step = short / (1.0 + resistance * (convected_slope + radiated_slope));
         let excess = at + step;
         // The sixth root of the new excess, by the Pade form of (1 + step/at)^(1/6).
-        let growth = if excess < 0.05 * at { 0.05 } else { excess / at };
+        let towards = if excess < 0.05 * at { 0.05 * at } else { excess };
         Arrived {
-            root: root * (7.0 * growth + 5.0) / (5.0 * growth + 7.0),
+            root: root * (7.0 * towards + 5.0 * at) / (5.0 * towards + 7.0 * at),
             excess,
             convection: convected + convected_slope * step,
             radiation: radiated + radiated_slope * step,
