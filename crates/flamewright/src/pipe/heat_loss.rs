@@ -124,7 +124,8 @@ impl Calculation for PipeHeatLoss {
         name: "pipe_heat_loss",
         title: "Heat loss of a pipe run",
         summary: "Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the resistances on the way: \
-                  film inside, wall, insulation, and convection and radiation outside, with the surface temperature solved.",
+                  film inside, wall, insulation, and convection and radiation outside, with the surface temperature solved. \
+                  For the insulation that a wanted loss takes, seek `insulation_thickness` for it.",
         sources: &[FILM_SOURCE, VERTICAL_SOURCE, WIND_SOURCE, INSIDE_SOURCE, AIR_SOURCE, WATER_SOURCE],
         accuracy: "Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and the fit of the insulation); \
                    a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips, valves and touching walls change it.",
@@ -465,6 +466,23 @@ mod tests {
         // Thinner air carries less.
         let high = PipeHeatLossInput { air_pressure: crate::quantity::AbsolutePressure::from_si(80e3), ..bare };
         assert!(loss(&high) < loss(&bare));
+    }
+
+    #[test]
+    fn insulation_for_a_wanted_loss_is_sought() {
+        let mut pipe = input(60.0, 15.0, 22.0, 0.9);
+        pipe.insulation_conductivity = ThermalConductivity::from_si(0.035);
+        let prepared = crate::catalogue::erase(PipeHeatLoss::default());
+        let seek = |wanted: f64| {
+            let start = pipe.to_array();
+            crate::explore::goal_seek(&*prepared, &start, "insulation_thickness", 0.0, 0.2, "heat_loss_per_length", wanted)
+        };
+        let thickness = seek(9.0).unwrap().value;
+        let insulated = PipeHeatLossInput { insulation_thickness: Length::from_si(thickness), ..pipe };
+        let loss = PipeHeatLoss::default().evaluate(&insulated).unwrap().heat_loss_per_length.si();
+        assert!((loss / 9.0 - 1.0).abs() < 1e-6 && (0.005..0.05).contains(&thickness), "{loss} W/m at {thickness} m");
+        // No thickness in the range brings it so low.
+        assert!(seek(0.5).is_err());
     }
 
     #[test]
