@@ -1,6 +1,6 @@
 //! Heat lost by a pipe run, and what becomes of the water in it.
 
-mod decay;
+pub(crate) mod decay;
 pub(crate) mod math;
 pub(crate) mod run;
 pub mod surface;

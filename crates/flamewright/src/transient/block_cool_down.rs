@@ -4,6 +4,7 @@ use super::lump::{steady_temperature, time_between};
 use super::network::HeatLoss;
 use super::plant::HOT_BLOCK_CAUTIONS;
 use crate::calculation::{Calculation, Info, Raised, Source};
+use crate::convection::radiation::STEFAN_BOLTZMANN;
 use crate::math::ln;
 use crate::quantity::Value;
 use crate::quantity::types::{
@@ -13,9 +14,6 @@ use crate::quantity::units::{KILOJOULE, MINUTE, WATT};
 use crate::record::record;
 use crate::working::{Working, step};
 use crate::{no_settings, rules};
-
-/// Stefan-Boltzmann constant, W/(m2 K4): CODATA 2018, exact in the revised SI to the digits given.
-const STEFAN_BOLTZMANN: f64 = 5.670374419e-8;
 
 /// A hot mass that loses heat to a room.
 #[record]

@@ -117,10 +117,10 @@ pub(crate) fn thresholds_from(settings: &Settings<'_>) -> Result<Vec<NamedThresh
             }
         }
         let values = read_input(Threshold::FIELDS, &Node::Table(fields), Bare::Refused)?;
-        if let (Some(&value), Some(field)) = (values.first(), Threshold::FIELDS.first()) {
-            if !(value >= field.minimum && value <= field.maximum) {
-                return Err(Error::for_field(field, value).within(&alloc::format!("thresholds[{number}]")));
-            }
+        if let (Some(&value), Some(field)) = (values.first(), Threshold::FIELDS.first())
+            && !(value >= field.minimum && value <= field.maximum)
+        {
+            return Err(Error::for_field(field, value).within(&alloc::format!("thresholds[{number}]")));
         }
         thresholds.push(NamedThreshold { name, temperature: Threshold::from_slice(&values).temperature });
     }
@@ -641,7 +641,7 @@ pub(crate) mod tests {
             let standing = CoolDown { layout, pump_runs: false, watched: Watched::FlowEnd, thresholds: vec![] };
             let rest = CoolDownState::read([("insulation_thickness", thickness), ("target_temperature", "40 degC")]);
             let rest = rest.unwrap();
-            let water = crate::water::liquid(2e5, 353.15);
+            let water = crate::water::heating_water(2e5, 353.15);
             let input = CoolDownState {
                 pipe_heat_capacity: rest.pipe_heat_capacity,
                 pipe_loss: rest.pipe_loss,

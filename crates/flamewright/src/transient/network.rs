@@ -865,26 +865,23 @@ impl System for Model {
             water_row[0] += rate - rate * f.of_hub[0][chain.to - 1];
             water_row[2] -= rate * f.of_hub[2][chain.to - 1];
         }
-        let (fired_row, per_fired) = match self.metal {
-            Some(metal) => {
-                let per_metal = self.per_capacity[metal];
-                water_row[0] += self.film * per_water;
-                water_row[1] -= self.film * per_water;
-                metal_row[1] += shift + (self.film + f.by_self[metal]) * per_metal;
-                metal_row[0] -= self.film * per_metal;
-                if self.room.is_some() {
-                    metal_row[2] -= f.by_room[metal] * per_metal;
-                }
-                (metal_row, per_metal)
+        let (fired_row, per_fired) = if let Some(metal) = self.metal {
+            let per_metal = self.per_capacity[metal];
+            water_row[0] += self.film * per_water;
+            water_row[1] -= self.film * per_water;
+            metal_row[1] += shift + (self.film + f.by_self[metal]) * per_metal;
+            metal_row[0] -= self.film * per_metal;
+            if self.room.is_some() {
+                metal_row[2] -= f.by_room[metal] * per_metal;
             }
-            None => {
-                metal_row[1] = 1.0;
-                water_row[0] += f.by_self[self.water] * per_water;
-                if self.room.is_some() {
-                    water_row[2] -= f.by_room[self.water] * per_water;
-                }
-                (water_row, per_water)
+            (metal_row, per_metal)
+        } else {
+            metal_row[1] = 1.0;
+            water_row[0] += f.by_self[self.water] * per_water;
+            if self.room.is_some() {
+                water_row[2] -= f.by_room[self.water] * per_water;
             }
+            (water_row, per_water)
         };
         if slope != 0.0 {
             let sensor = firing_sensor(&self.firing, &self.sensor_nodes);

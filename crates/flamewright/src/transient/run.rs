@@ -317,10 +317,11 @@ pub(crate) fn run(
             let mut first: Option<(f64, Watch)> = None;
             for &(watch, number, level, direction) in &watches {
                 let Some(node) = model.node(super::network::Point::Sensor(number)) else { return (Ending::NoFlow, solver) };
-                if let Some(time) = solver.crossing(node, level, direction, begin).filter(|_| !only_by_rounding(node, level)) {
-                    if first.is_none_or(|(earliest, _)| time < earliest) {
-                        first = Some((time, watch));
-                    }
+                let crossing = solver.crossing(node, level, direction, begin).filter(|_| !only_by_rounding(node, level));
+                if let Some(time) = crossing
+                    && first.is_none_or(|(earliest, _)| time < earliest)
+                {
+                    first = Some((time, watch));
                 }
             }
             let end = first.map_or(solver.time(), |(time, _)| time);
@@ -329,18 +330,19 @@ pub(crate) fn run(
                 let mut next: Option<(f64, What)> = None;
                 for (number, mark) in marks.iter().enumerate().filter(|(number, _)| !marked[*number]) {
                     let crossing = solver.crossing(mark.node, mark.level, mark.direction, begin);
-                    if let Some(time) = crossing.filter(|_| !only_by_rounding(mark.node, mark.level)) {
-                        if time <= end && next.is_none_or(|(earliest, _)| time < earliest) {
-                            next = Some((time, What::Mark(number)));
-                        }
+                    if let Some(time) = crossing.filter(|_| !only_by_rounding(mark.node, mark.level))
+                        && time <= end
+                        && next.is_none_or(|(earliest, _)| time < earliest)
+                    {
+                        next = Some((time, What::Mark(number)));
                     }
                 }
-                if let (Some(node), false) = (peak_of, peak_seen) {
-                    if let Some(time) = solver.peak(model, node) {
-                        if time <= end && next.is_none_or(|(earliest, _)| time < earliest) {
-                            next = Some((time, What::Peak));
-                        }
-                    }
+                if let (Some(node), false) = (peak_of, peak_seen)
+                    && let Some(time) = solver.peak(model, node)
+                    && time <= end
+                    && next.is_none_or(|(earliest, _)| time < earliest)
+                {
+                    next = Some((time, What::Peak));
                 }
                 let Some((time, what)) = next else { break };
                 match what {
