@@ -25,6 +25,13 @@ pub(super) struct Sums {
     pub net: f64,
 }
 
+impl Sums {
+    #[inline(always)]
+    pub(super) fn times(self, scale: f64) -> Self {
+        Self { molar_mass: self.molar_mass * scale, summation: self.summation * scale, gross: self.gross * scale, net: self.net * scale }
+    }
+}
+
 /// What each component adds to the [`Sums`] per unit of mole fraction, at one pair of reference
 /// temperatures: a column for each sum. Short dot products are unrolled by the compiler, which lets it
 /// lay several compositions into one vector.

@@ -372,12 +372,11 @@ impl Calculation for GasPropertiesOf {
 
     #[inline(always)]
     fn compute<W: Working>(&self, input: &GasAnalysis, working: &mut W) -> GasProperties {
-        let mut fractions = input.fractions();
-        if self.normalisation == Normalisation::Normalise {
-            let sum: f64 = fractions.iter().sum();
-            fractions = fractions.map(|x| x / sum);
-        }
-        properties(&self.metering, &self.weights.sums(&fractions), working)
+        let fractions = input.fractions();
+        let total: f64 = fractions.iter().sum();
+        // The sums are linear in the fractions, so they are normalised instead; without a branch, for the sake of columns.
+        let scale = if self.normalisation == Normalisation::Normalise { 1.0 / total } else { 1.0 };
+        properties(&self.metering, &self.weights.sums(&fractions).times(scale), working)
     }
 
     fn tables(&self, input: &GasAnalysis) -> Vec<Table> {
