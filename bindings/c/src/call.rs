@@ -173,11 +173,10 @@ impl Face {
             let of_field = |span: &Span, i: usize| Span { start: span.start.wrapping_add(i), ..*span };
             let given: [Span; INPUTS] = std::array::from_fn(|i| of_field(&inputs, i));
             let wanted: [Span; OUTPUTS] = std::array::from_fn(|i| of_field(&outputs, i));
-            let status = Span::new("row_status", row_status.cast_const(), size_of::<u16>(), size_of::<u16>(), rows);
-            let status = if row_status.is_null() { None } else { Some(status?) };
-            for span in status.iter() {
-                inputs.keeps_clear_of(span, NEVER)?;
-                outputs.keeps_clear_of(span, NEVER)?;
+            if !row_status.is_null() {
+                let status = Span::new("row_status", row_status.cast_const(), size_of::<u16>(), size_of::<u16>(), rows)?;
+                inputs.keeps_clear_of(&status, NEVER)?;
+                outputs.keeps_clear_of(&status, NEVER)?;
             }
             // SAFETY: `Span::new` found the pointers usable; what lies behind them is the caller's promise.
             unsafe { all_rows(context, rows, &given, &wanted, row_status) }
@@ -205,13 +204,13 @@ impl<T> Span<T> {
         if rows > 0 {
             usable(start, name)?;
         }
-        if stride != 0 && (stride < size || stride % align_of::<T>() != 0) {
+        if stride != 0 && (stride < size || !stride.is_multiple_of(align_of::<T>())) {
             let needed = format!("{name} has stride {stride}: a multiple of {} of at least {size} is needed", align_of::<T>());
             return Err(Failure::call(FW_BAD_STRIDE, needed));
         }
         let end = rows.saturating_sub(1).checked_mul(stride).and_then(|b| b.checked_add(size)).and_then(|b| b.checked_add(start.addr()));
         match end {
-            Some(end) if end - start.addr() <= isize::MAX as usize => Ok(Self { name, start, stride, size, rows }),
+            Some(end) if isize::try_from(end - start.addr()).is_ok() => Ok(Self { name, start, stride, size, rows }),
             _ => Err(Failure::call(FW_WRONG_COUNT, format!("{name}: {rows} rows of {stride} bytes do not fit into memory"))),
         }
     }

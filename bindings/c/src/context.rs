@@ -62,7 +62,7 @@ impl Face {
     /// # Safety
     /// As [`given`].
     #[inline(always)]
-    pub(crate) unsafe fn context<'a>(&'a self, context: *const fw_context) -> Result<&'a fw_context, Failure> {
+    pub(crate) unsafe fn context(&self, context: *const fw_context) -> Result<&fw_context, Failure> {
         if context.is_null() {
             return match self.defaults.get_or_init(|| fw_context::new(self.name, &Node::Null)) {
                 Ok(context) => Ok(context),

@@ -60,16 +60,7 @@ pub(crate) fn keep(failure: &Failure) -> fw_status {
 }
 
 fn last<T>(none: T, read: impl FnOnce(&Kept) -> T) -> T {
-    LAST.try_with(|last| match last.try_borrow() {
-        Ok(kept) => match &*kept {
-            Some(kept) => Some(read(kept)),
-            None => None,
-        },
-        Err(_) => None,
-    })
-    .ok()
-    .flatten()
-    .unwrap_or(none)
+    LAST.try_with(|last| last.try_borrow().ok()?.as_ref().map(read)).ok().flatten().unwrap_or(none)
 }
 
 const EMPTY: &CStr = c"";

@@ -262,6 +262,37 @@ static void json_calls_answer_either_way(void)
     fw_string_free(answer);
 }
 
+static void a_visit_is_assessed_in_one_call(void)
+{
+    const char *visit = "title = \"A kitchen, invented\"\n"
+                        "date = \"2026-11-20\"\n"
+                        "[checks.liquid_water]\n"
+                        "temperature = \"60 degC\"\n"
+                        "pressure = \"2 bar\"\n";
+    char *written = NULL;
+    CHECK(fw_visit_json(visit, NULL, &written) == FW_OK);
+    CHECK(strstr(written, "liquid_water") != NULL && strstr(written, "983.") != NULL);
+    fw_string_free(written);
+    written = NULL;
+    CHECK(fw_visit_json("{\"title\": \"the same as JSON\", \"checks\": {\"liquid_water\": {\"temperature\": \"60 degC\"}}}", NULL,
+                        &written) == FW_OK);
+    fw_string_free(written);
+    written = NULL;
+    CHECK(fw_visit_text(visit, NULL, &written) == FW_OK && strstr(written, "A kitchen, invented") != NULL);
+    fw_string_free(written);
+    written = NULL;
+    CHECK(fw_visit_html(visit, NULL, &written) == FW_OK && strstr(written, "<html") != NULL);
+    fw_string_free(written);
+    written = NULL;
+    CHECK(fw_visit_text("title = ", NULL, &written) != FW_OK && written == NULL && fw_error_message()[0] != '\0');
+    CHECK(fw_visit_json("title = ", NULL, &written) != FW_OK && strstr(written, "\"error\"") != NULL);
+    fw_string_free(written);
+    written = NULL;
+    CHECK(fw_visit_text(visit, "[[limit", &written) != FW_OK && written == NULL);
+    CHECK(fw_visit_html(NULL, NULL, &written) == FW_NULL_POINTER && written == NULL);
+    CHECK(fw_visit_html(visit, NULL, NULL) == FW_NULL_POINTER);
+}
+
 int main(void)
 {
     nothing_has_failed_yet();
@@ -276,6 +307,7 @@ int main(void)
     batches_lose_no_row();
     a_batch_may_work_in_place();
     json_calls_answer_either_way();
+    a_visit_is_assessed_in_one_call();
     puts("cases: passed");
     return 0;
 }

@@ -98,10 +98,42 @@ static void texts(void)
     fw_context_free(context);
 }
 
+/* A visit record, damaged here and there. */
+static void visits(const char *record)
+{
+    size_t length = strlen(record);
+    char *text = malloc(length + 1), *written = NULL;
+    CHECK(text != NULL);
+    memcpy(text, record, length + 1);
+    for (uint64_t n = draw() % 8; n > 0; n--) {
+        size_t at = draw() % length;
+        text[at] = draw() % 2 ? (char)(1 + draw() % 127) : text[draw() % length];
+    }
+    CHECK(fw_visit_json(text, NULL, &written) != FW_PANIC);
+    fw_string_free(written);
+    free(text);
+}
+
+/* A text file; NULL if it cannot be read. */
+static char *text_of(const char *path)
+{
+    FILE *file = fopen(path, "rb");
+    char *text = calloc(1 << 20, 1);
+    if (file == NULL || text == NULL || fread(text, 1, (1 << 20) - 1, file) == 0) {
+        free(text);
+        text = NULL;
+    }
+    if (file != NULL) {
+        fclose(file);
+    }
+    return text;
+}
+
 int main(int count, char **words)
 {
     double seconds = count > 1 ? atof(words[1]) : 3.0;
     uint64_t seed = count > 2 ? strtoull(words[2], NULL, 0) : 20261125;
+    char *record = count > 3 ? text_of(words[3]) : NULL;
     uint64_t rounds = 0;
     fw_context **contexts = calloc(every_count, sizeof *contexts);
     time_t start = time(NULL);
@@ -119,12 +151,17 @@ int main(int count, char **words)
         for (int i = 0; i < 20; i++) {
             texts();
         }
+        if (record != NULL && rounds % 16 == 0) {
+            visits(record);
+        }
         rounds++;
     } while (difftime(time(NULL), start) < seconds);
     for (size_t i = 0; i < every_count; i++) {
         fw_context_free(contexts[i]);
     }
     free(contexts);
+    CHECK(count < 4 || record != NULL);
+    free(record);
     printf("fuzz: %llu rounds over %zu calculations from seed %llu\n", (unsigned long long)rounds, every_count, (unsigned long long)seed);
     return 0;
 }

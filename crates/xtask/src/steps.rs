@@ -54,7 +54,8 @@ pub(crate) fn python() -> Outcome {
     if !python.exists() {
         run("", "python3", &["-m", "venv", "target/python"])?;
     }
-    let pip = |arguments: &[&str]| run("", &python, &[&["-m", "pip", "install", "--quiet", "--disable-pip-version-check"], arguments].concat());
+    let pip =
+        |arguments: &[&str]| run("", &python, &[&["-m", "pip", "install", "--quiet", "--disable-pip-version-check"], arguments].concat());
     pip(&["--requirement", "bindings/python/requirements-test.txt"])?;
     let wheels = "target/wheels-tested";
     if root().join(wheels).exists() {

@@ -110,6 +110,11 @@ fn settings(entry: &dyn Entry) -> Node {
 /// Values of settings that their form alone does not give away.
 const TYPICAL: &[(&str, &str)] = &[
     ("tube", r#""copper 15x0.7""#),
+    ("constants", r#""de-natural-gas""#),
+    ("policy", r#""a house rule, invented""#),
+    ("pump_flows", r#"["0 m3/h", "1 m3/h", "2 m3/h", "3 m3/h"]"#),
+    ("pump_pressures", r#"["60 kPa", "55 kPa", "40 kPa", "15 kPa"]"#),
+    ("sections", r#"[{"name": "flow", "tube": "copper 22x0.9", "length": "12 m", "volume_flow": "0.6 m3/h"}]"#),
     ("pipes", r#"[{"length": "6 m", "tube": "copper 22x0.9"}, {"length": "3 m", "bore": "13 mm"}]"#),
     ("beta", r#""3950 K""#),
     ("reference_resistance", r#""10 kOhm""#),
@@ -147,7 +152,7 @@ fn samples(entry: &dyn Entry, prepared: &dyn Prepared, text: &mut String) -> Res
         let mut output = vec![f64::NAN; entry.outputs().len()];
         let judged = prepared.run(&input, &mut output);
         let refused = judged.is_refused(entry.rules());
-        if refused && attempt >= SAMPLES / 4 && attempt < 39 * SAMPLES {
+        if refused && (SAMPLES / 4..39 * SAMPLES).contains(&attempt) {
             continue;
         }
         let status = if refused {

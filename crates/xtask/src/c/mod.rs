@@ -6,8 +6,11 @@ mod install;
 pub(crate) use install::install;
 
 use crate::steps::{Outcome, root};
+use flamewright::judgement::Policy;
+use flamewright::node::Node;
+use flamewright::visit::{Visit, assess};
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::Command;
 
 /// What both languages are compiled with.
@@ -15,6 +18,9 @@ const STRICT: &[&str] = &["-Wall", "-Wextra", "-Wpedantic", "-Werror", "-O1", "-
 const C11: &[&str] = &["-std=c11"];
 const CPP17: &[&str] = &["-std=c++17"];
 const SANITIZE: &[&str] = &["-fsanitize=address,undefined", "-fno-sanitize-recover=all"];
+
+/// The invented visit that the examples assess, and the policy.
+const DEMO: [&str; 2] = ["examples/visits/village_hall.toml", "examples/visits/example_policy.toml"];
 
 /// An installed library and a place to build programs against it.
 struct Bench {
@@ -36,7 +42,8 @@ pub(crate) fn test(seconds: u32) -> Outcome {
     let conformance = bench.c("conformance", &["bindings/c/tests/conformance.c", "every.c"], &["-pthread"])?;
     bench.run(&[&conformance])?;
     let fuzz = bench.c("fuzz", &["bindings/c/tests/fuzz.c", "every.c"], &[])?;
-    bench.run(&[&fuzz, &seconds.to_string()])?;
+    let visit = root().join(DEMO[0]).display().to_string();
+    bench.run(&[&fuzz, &seconds.to_string(), "20261125", &visit])?;
     bench.valgrind(&[&cases])?;
     bench.valgrind(&[&fuzz, "1"])?;
     bench.sanitized()?;
@@ -50,9 +57,9 @@ fn found(program: &str) -> bool {
     Command::new(program).arg("--version").output().is_ok_and(|o| o.status.success())
 }
 
-fn skip(what: &str, program: &str) -> Outcome {
+/// Says what is left out for want of a program; only the compiler and Rust are required.
+fn skip(what: &str, program: &str) {
     println!("==> SKIPPED: {what}: {program} is not installed");
-    Ok(())
 }
 
 /// Runs a program and gives what it printed.
@@ -112,22 +119,21 @@ impl Bench {
 
     /// Runs a program from the bench's own folder.
     fn run(&self, words: &[&str]) -> Outcome {
-        self.run_with(words, &[])
-    }
-
-    fn run_with(&self, words: &[&str], environment: &[(&str, &Path)]) -> Outcome {
         let name = words.iter().map(|w| w.rsplit('/').next().unwrap_or(w)).collect::<Vec<_>>().join(" ");
         println!("==> {name}");
         let (program, arguments) = words.split_first().ok_or("nothing to run")?;
-        let mut command = Command::new(program);
-        command.args(arguments).current_dir(&self.folder).envs(environment.iter().copied());
-        let status = command.status().map_err(|e| format!("{name}: cannot be started: {e}"))?;
+        let status = Command::new(program)
+            .args(arguments)
+            .current_dir(&self.folder)
+            .status()
+            .map_err(|e| format!("{name}: cannot be started: {e}"))?;
         if status.success() { Ok(()) } else { Err(format!("{name}: failed ({status})")) }
     }
 
     fn valgrind(&self, words: &[&str]) -> Outcome {
         if !found("valgrind") {
-            return skip("memory check", "valgrind");
+            skip("memory check", "valgrind");
+            return Ok(());
         }
         let strict = ["valgrind", "--quiet", "--error-exitcode=9", "--leak-check=full", "--show-leak-kinds=definite,indirect,possible"];
         self.run(&[&strict[..], words].concat())
@@ -139,22 +145,25 @@ impl Bench {
         fs::write(&probe, "int main(void) { return 0; }\n").map_err(|e| e.to_string())?;
         let (source, made) = (probe.display().to_string(), self.folder.join("probe").display().to_string());
         if output("cc", &[SANITIZE, &[&source, "-o", &made]].concat()).is_err() {
-            return skip("sanitizers", "the sanitizer runtime of cc");
+            skip("sanitizers", "the sanitizer runtime of cc");
+            return Ok(());
         }
         let cases = self.compile("cc", "cases-sanitized", &["bindings/c/tests/cases.c"], &[C11, SANITIZE])?;
         self.run(&[&cases])?;
         let fuzz = self.compile("cc", "fuzz-sanitized", &["bindings/c/tests/fuzz.c", "every.c"], &[C11, SANITIZE])?;
-        self.run(&[&fuzz, "2", "7"])
+        self.run(&[&fuzz, "2", "7", &root().join(DEMO[0]).display().to_string()])
     }
 
     /// Only names with `fw_` are visible, all of them are declared, and the library is named after its interface.
     fn symbols(&self) -> Outcome {
         if cfg!(not(target_os = "linux")) {
-            return skip("exported symbols", "nm for ELF");
+            skip("exported symbols", "nm for ELF");
+            return Ok(());
         }
         let library = self.lib().join("libflamewright.so").display().to_string();
         if !found("nm") || !found("readelf") {
-            return skip("exported symbols", "nm or readelf");
+            skip("exported symbols", "nm or readelf");
+            return Ok(());
         }
         let listed = output("nm", &["-D", "--defined-only", "--format=posix", &library])?;
         let mut exported: Vec<&str> = listed.lines().filter_map(|l| l.split_whitespace().next()).collect();
@@ -197,23 +206,41 @@ impl Bench {
         self.run(&[&made])
     }
 
+    /// The demo visit, assessed by the C example, reads as the Rust library writes it.
+    fn visit(&self) -> Outcome {
+        let program = self.c("assess_visit", &["examples/c/assess_visit.c"], &[])?;
+        let paths = DEMO.map(|path| root().join(path).display().to_string());
+        let printed = output(&program, &[&paths[0], &paths[1]])?;
+        let read =
+            |path: &str| fs::read_to_string(path).map_err(|e| e.to_string()).and_then(|t| Node::from_toml(&t).map_err(|e| e.to_string()));
+        let visit = Visit::read(&read(&paths[0])?).map_err(|e| e.to_string())?;
+        let policy = Policy::read(&read(&paths[1])?).map_err(|e| e.to_string())?;
+        if printed.trim_end() != assess(visit, Some(policy)).to_text().trim_end() {
+            return Err(format!("the C library assesses the demo visit otherwise than the Rust library:\n{printed}"));
+        }
+        println!("==> assess_visit: as the Rust library, {} lines", printed.lines().count());
+        Ok(())
+    }
+
     fn examples(&self) -> Outcome {
         let c = self.c("example-c", &["examples/c/gas_and_water.c"], &[])?;
         self.run(&[&c])?;
+        self.visit()?;
         if found("c++") {
             let cpp = self.compile("c++", "example-cpp", &["examples/cpp/gas_and_water.cpp"], &[CPP17])?;
             self.run(&[&cpp])?;
             let wrapper = self.compile("c++", "wrapper", &["bindings/c/tests/wrapper.cpp"], &[CPP17])?;
             self.run(&[&wrapper])?;
         } else {
-            skip("C++ example and wrapper", "c++")?;
+            skip("C++ example and wrapper", "c++");
         }
         if found("python3") {
             let script = root().join("examples/ctypes/gas_and_water.py").display().to_string();
             let shared = self.lib().join("libflamewright.so");
-            self.run(&["python3", &script, &shared.display().to_string()])
+            self.run(&["python3", &script, &shared.display().to_string()])?;
         } else {
-            skip("ctypes example", "python3")
+            skip("ctypes example", "python3");
         }
+        Ok(())
     }
 }

@@ -81,7 +81,7 @@ fn kept() -> Lines {
 }
 
 fn written(lines: &Lines) -> String {
-    lines.iter().map(|(key, rest)| format!("{key}: {rest}\n")).collect()
+    lines.iter().fold(String::new(), |text, (key, rest)| text + key + ": " + rest + "\n")
 }
 
 fn present() -> Result<Lines, String> {

@@ -100,7 +100,7 @@ fn record(text: &mut String, name: &str, side: &str, doc: &str, fields: &[Field]
         }
         writeln!(text, "    pub {}: {},", field.name, type_name(&field.kind))?;
     }
-    writeln!(text, "}}\nconst _: () = assert!(size_of::<fw_{name}_{side}>() == {} * size_of::<f64>());", fields.len())
+    writeln!(text, "}}\nconst _: () = assert!(size_of::<fw_{name}_{side}>() == size_of::<[f64; {}]>());", fields.len())
 }
 
 /// Meaning, unit, range, default, and what absence means.

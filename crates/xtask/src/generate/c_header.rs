@@ -6,7 +6,7 @@ use crate::steps::root;
 const CONVENTIONS: &str = include_str!("conventions.txt");
 
 /// The sources in the order in which their declarations shall stand.
-const SOURCES: [&str; 7] = ["version", "status", "last_error", "context", "call", "json", "functions"];
+const SOURCES: [&str; 8] = ["version", "status", "last_error", "context", "call", "json", "visit", "functions"];
 
 pub(crate) fn make() -> Result<String, String> {
     let folder = root().join("bindings/c/src");
