@@ -15,6 +15,7 @@
  *     fw_NAME_batch  evaluates many, none of which is lost.
  *   By name, for whatever is in the catalogue: fw_catalogue_json, fw_evaluate_json, and with the
  *   settings fixed by fw_context_new also fw_evaluate and fw_evaluate_columns.
+ *   The whole job: fw_visit_json, fw_visit_text and fw_visit_html assess a visit record by a policy.
  * STATUS. Functions that can fail return fw_status; FW_OK is 0. Outputs come last and are written
  *   only on success, except where a function says otherwise.
  * LAST ERROR. Behind a status other than FW_OK stand words: fw_error_message() and its like. They
@@ -2738,6 +2739,33 @@ typedef struct {
     fw_square_metre outer_surface;
 } fw_tube_run_output;
 
+// What goes into fw_material_properties.
+typedef struct {
+    // Mean temperature of the material; only insulation depends on it here; allowed 223.15 to 573.15 (-50
+    // °C to 300 °C); usually 273.15 to 383.15 (0 °C to 110 °C); default 323.15 (50 °C).
+    fw_kelvin temperature;
+} fw_material_properties_input;
+
+// What comes out of fw_material_properties.
+typedef struct {
+    // Density; NaN means: not in the table.
+    fw_kilogram_per_cubic_metre density;
+    // Specific heat capacity; NaN means: not in the table.
+    fw_joule_per_kilogram_kelvin specific_heat_capacity;
+    // Lowest specific heat capacity in print; NaN means: prints do not differ much.
+    fw_joule_per_kilogram_kelvin least_heat_capacity;
+    // Highest specific heat capacity in print; NaN means: prints do not differ much.
+    fw_joule_per_kilogram_kelvin greatest_heat_capacity;
+    // Thermal conductivity; NaN means: a finish has none.
+    fw_watt_per_metre_kelvin thermal_conductivity;
+    // Emissivity; NaN means: depends on the finish: ask for that by its name.
+    fw_ratio emissivity;
+    // Lowest emissivity in print; NaN means: not a finish.
+    fw_ratio least_emissivity;
+    // Highest emissivity in print; NaN means: not a finish.
+    fw_ratio greatest_emissivity;
+} fw_material_properties_output;
+
 // What goes into fw_flow_from_heat.
 typedef struct {
     // Heat that the water is to carry; allowed 1 to 1e7 (0.001 kW to 10000 kW); usually 200 to 500000 (0.2
@@ -2940,6 +2968,25 @@ typedef struct {
     // Power that the drop takes from the liquid; a pump needs this over its efficiency.
     fw_watt hydraulic_power;
 } fw_water_pressure_drop_output;
+
+// What goes into fw_fitting_loss.
+typedef struct {
+    // Bore of the tube; allowed 0.001 to 1 (1 mm to 1000 mm); usually 0.006 to 0.2 (6 mm to 200 mm).
+    fw_metre bore;
+} fw_fitting_loss_input;
+
+// What comes out of fw_fitting_loss.
+typedef struct {
+    // Friction factor of fully turbulent flow in commercial steel pipe of this bore.
+    fw_ratio turbulent_friction_factor;
+    // Loss coefficient on the velocity pressure; NaN means: published as a length: times the friction
+    // factor of the flow, over the bore.
+    fw_ratio loss_coefficient;
+    // Equivalent length in bores; for a loss coefficient by the fully turbulent friction factor.
+    fw_ratio length_ratio;
+    // Equivalent length of the same tube.
+    fw_metre equivalent_length;
+} fw_fitting_loss_output;
 
 // What goes into fw_static_head.
 typedef struct {
@@ -4683,6 +4730,22 @@ fw_status fw_notices_json(const char *calculation_name,
                           size_t input_count,
                           char **words);
 
+// Assesses a visit: every part of it that can be computed, with uncertainties, notices, findings by
+// the policy, cautions, and what was left out and why; as JSON.
+//
+// `visit` is a visit record in TOML or JSON, units in the values. `policy` is the caller's policy in
+// TOML or JSON: limits with their citations; NULL judges nothing. A record that cannot be read is
+// refused as a whole, and `written` is then {"error": {...}}, as fw_evaluate_json does it; a part
+// that cannot be computed is no failure of the call, it is said in the assessment. Free the text
+// with fw_string_free.
+fw_status fw_visit_json(const char *visit, const char *policy, char **written);
+
+// As fw_visit_json, as plain text to be read and printed; nothing is written on failure.
+fw_status fw_visit_text(const char *visit, const char *policy, char **written);
+
+// As fw_visit_json, as one HTML page that needs nothing beside it; nothing is written on failure.
+fw_status fw_visit_html(const char *visit, const char *policy, char **written);
+
 // Combustion air flow.
 //
 // Gas rate and air flow of a burner from its net heat input, the gas and the excess air ratio.
@@ -5287,8 +5350,8 @@ fw_status fw_atmospheric_pressure_unset(fw_atmospheric_pressure_input *input);
 // named) cost at most 0.06 % for natural gas and 0.5 % for propane at ordinary conditions. Gas is
 // taken as dry.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A gas rate that
-// agrees with the plate is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // Caution: Compare a heat input only with a plate on the same basis: gross is about a tenth above net
 // for natural gas.
@@ -5348,8 +5411,8 @@ fw_status fw_gas_rate_unset(fw_gas_rate_input *input);
 // distribution of the result is not normal where the resolution decides: use draws on gas_rate for its
 // limits.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A gas rate that
-// agrees with the plate is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // Caution: Compare a heat input only with a plate on the same basis: gross is about a tenth above net
 // for natural gas.
@@ -6315,8 +6378,8 @@ fw_status fw_installation_volume_unset(fw_installation_volume_input *input);
 // Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
 // off, leave, call the emergency number. Reckon later.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // Source: Ideal gas law, V/R (p1/T1 - p2/T2) with absolute pressures; textbook (amount lost).
 //
@@ -6353,8 +6416,8 @@ fw_status fw_tightness_test_unset(fw_tightness_test_input *input);
 // local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 // not none.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // Source: Ideal gas law at constant volume; textbook (all results).
 //
@@ -6390,8 +6453,8 @@ fw_status fw_tightness_plan_unset(fw_tightness_plan_input *input);
 // Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
 // off, leave, call the emergency number. Reckon later.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // Source: Ideal gas law, V/R (p2/T2 - p1/T1) with absolute pressures; textbook (all results).
 //
@@ -6423,8 +6486,8 @@ fw_status fw_let_by_unset(fw_let_by_input *input);
 // local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 // not none.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `test_gas` (The gas tested with: "air", or a fuel as fuel_properties
 // takes it, default air); `operating_gas` (The gas in operation: a fuel as fuel_properties takes it,
@@ -6469,8 +6532,8 @@ fw_status fw_leak_scaling_unset(fw_leak_scaling_input *input);
 // Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
 // off, leave, call the emergency number. Reckon later.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `classes` (The classes of the local rule: a list of tables, each with
 // name and from (the leak at which it begins, which belongs to it; 0 for the first)); NULL takes every
@@ -6509,8 +6572,8 @@ fw_status fw_leak_class_unset(fw_leak_class_input *input);
 // venting, ignition sources and proof of completion; a volume or a time reckoned here does not prove
 // it.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // Source: common practice, no source (purge volume as a multiple of the installation volume).
 //
@@ -6540,8 +6603,8 @@ fw_status fw_purge_unset(fw_purge_input *input);
 // venting, ignition sources and proof of completion; a volume or a time reckoned here does not prove
 // it.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // Source: Continuity; textbook (all results).
 //
@@ -6669,6 +6732,47 @@ fw_status fw_tube_run_batch(const fw_context *context,
 // Writes the defaults of fw_tube_run into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_tube_run_unset(fw_tube_run_input *input);
+
+// Properties of a material.
+//
+// Density, heat capacity, conductivity and emissivity of a metal, an insulation or a finish, with the
+// spread of the prints.
+//
+// Accuracy: Metals 5 %, insulation 10 % as new and dry, emissivity as its spread.
+//
+// The context holds the settings `material` (A metal, an insulation or a surface finish, one of
+// copper, iron, aluminium, carbon steel, stainless steel 304, cast iron 4 % C, grey cast iron, brass
+// 70/30, cast aluminium alloy, PEX, multilayer wall, mineral wool, polyisocyanurate, calcium silicate,
+// elastomeric foam, polyethylene foam, phenolic foam, polished copper, tarnished copper, paint, black
+// steel, cast iron surface, aluminium paint, polished aluminium cladding, bright galvanised steel,
+// plastic, insulation jacket); NULL takes every default.
+//
+// Source: Kutz, Mechanical Engineers' Handbook vol. 4; Incropera Table A.1; Holman; Callister (metals;
+// which row comes from which is told in the table).
+//
+// Source: UK Fuel Efficiency Booklet 8; common practice (insulation).
+//
+// Source: textbook ranges, from memory; ISO 12241:2008 Table 2; Cengel (emissivity).
+//
+// `notices` may be NULL.
+fw_status fw_material_properties(const fw_context *context,
+                                 const fw_material_properties_input *input,
+                                 fw_material_properties_output *output,
+                                 fw_notices *notices);
+
+// fw_material_properties over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_material_properties_batch(const fw_context *context,
+                                       size_t rows,
+                                       const fw_material_properties_input *inputs,
+                                       size_t input_stride,
+                                       fw_material_properties_output *outputs,
+                                       size_t output_stride,
+                                       uint16_t *row_status);
+
+// Writes the defaults of fw_material_properties into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_material_properties_unset(fw_material_properties_input *input);
 
 // Flow from heat output and temperature drop.
 //
@@ -6871,6 +6975,51 @@ fw_status fw_water_pressure_drop_batch(const fw_context *context,
 // Writes the defaults of fw_water_pressure_drop into `input`, and NaN into what must be given or may be left out.
 // Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
 fw_status fw_water_pressure_drop_unset(fw_water_pressure_drop_input *input);
+
+// Resistance of a fitting.
+//
+// Loss coefficient and equivalent length of a fitting or valve in a tube of a bore.
+//
+// Accuracy: 20 to 50 %: prints differ, and so do makes.
+//
+// The context holds the settings `fitting` (The fitting or valve, one of elbow 90, elbow 45, tee
+// through, tee branch, globe valve, ball valve, gate valve, angle valve, swing check valve, bend 90
+// radius 1, bend 90 radius 1.5, bend 90 radius 2, bend 90 radius 3, bend 90 radius 4, bend 90 radius
+// 6, smooth bend 90 flanged, smooth bend 90 threaded, mitre bend 90, mitre bend 90 with vanes,
+// threaded elbow 45, return bend 180 flanged, return bend 180 threaded, tee branch flanged, tee branch
+// threaded, tee through flanged, tee through threaded, threaded union, globe valve open, angle valve
+// open, ball valve open, swing check valve open, gate valve open, gate valve quarter closed, gate
+// valve half closed, gate valve three quarters closed, inlet sharp, inlet rounded, inlet re-entrant,
+// outlet, gas bend 45 copper 15 mm, gas bend 90 copper 15 mm, gas bend 45 copper 22 mm, gas bend 90
+// copper 22 mm); NULL takes every default.
+//
+// Source: Crane TP-410M (2009), as evaluated with the library fluids 1.3.1 (multiples of f_T, and f_T
+// itself).
+//
+// Source: Cengel & Cimbala, Fluid Mechanics, Table 8-4, from memory (loss coefficients that hold for
+// any bore).
+//
+// Source: BS 6891:2015, seen in a secondary quotation (equivalent lengths of gas bends).
+//
+// `notices` may be NULL.
+fw_status fw_fitting_loss(const fw_context *context,
+                          const fw_fitting_loss_input *input,
+                          fw_fitting_loss_output *output,
+                          fw_notices *notices);
+
+// fw_fitting_loss over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
+// `row_status` may be NULL; see FW_ROW_OK. A refused row gets NaN in every output.
+fw_status fw_fitting_loss_batch(const fw_context *context,
+                                size_t rows,
+                                const fw_fitting_loss_input *inputs,
+                                size_t input_stride,
+                                fw_fitting_loss_output *outputs,
+                                size_t output_stride,
+                                uint16_t *row_status);
+
+// Writes the defaults of fw_fitting_loss into `input`, and NaN into what must be given or may be left out.
+// Start from this: a field that is forgotten is then refused, where 0 might be taken for a reading.
+fw_status fw_fitting_loss_unset(fw_fitting_loss_input *input);
 
 // Static head.
 //
@@ -7313,8 +7462,8 @@ fw_status fw_partial_drain_unset(fw_partial_drain_input *input);
 // Caution: Change an injector, a pressure or a gas only as the appliance maker allows, and prove
 // combustion afterwards with an analyser.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
 // volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
@@ -7358,8 +7507,8 @@ fw_status fw_injector_flow_unset(fw_injector_flow_input *input);
 // Caution: Change an injector, a pressure or a gas only as the appliance maker allows, and prove
 // combustion afterwards with an analyser.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
 // volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
@@ -7402,8 +7551,8 @@ fw_status fw_injector_size_unset(fw_injector_size_input *input);
 // Caution: Change an injector, a pressure or a gas only as the appliance maker allows, and prove
 // combustion afterwards with an analyser.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
 // volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
@@ -7485,8 +7634,8 @@ fw_status fw_altitude_unset(fw_altitude_input *input);
 // Accuracy: About 5 % of the drop in turbulent flow for a known bore, and the fifth power of the
 // bore's error. Between Re 2300 and 4000 nobody knows the friction factor: low and high bound it.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
 // volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
@@ -7542,8 +7691,8 @@ fw_status fw_gas_pipe_drop_unset(fw_gas_pipe_drop_input *input);
 // Accuracy: About 5 % of the drop in turbulent flow for a known bore, and the fifth power of the
 // bore's error. Between Re 2300 and 4000 nobody knows the friction factor: low and high bound it.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
 // volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
@@ -7596,8 +7745,8 @@ fw_status fw_gas_pipe_discharge_unset(fw_gas_pipe_discharge_input *input);
 // Accuracy: About 5 % of each drop in turbulent flow for known bores. Sections in transition are
 // bounded; reckon with the low pressure.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
 // volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole
@@ -7648,8 +7797,8 @@ fw_status fw_gas_installation_unset(fw_gas_installation_input *input);
 // Accuracy: The choice is the best there is for the drops reckoned, which err on the safe side: flow
 // in transition counts as turbulent, and the gas as thin as after the whole allowed drop.
 //
-// Caution: Work on gas belongs to people whom the local law holds competent for it. A sum that comes
-// out well is no certificate.
+// Caution: Work on gas is for people legally competent to do it. A computed result is not a
+// certificate.
 //
 // The context holds the settings `fuel` (A test gas by its letters (G20; EN 437 states shares of
 // volume, which are turned into mole fractions), a pure gas by name or formula, a composition in mole

@@ -3603,6 +3603,49 @@ inline rows<tube_run_output> tube_run_batch(const context &settings, const std::
     return made;
 }
 
+struct material_properties_input {
+    /// Mean temperature of the material; only insulation depends on it here; allowed 223.15 to 573.15 (-50
+    /// °C to 300 °C); usually 273.15 to 383.15 (0 °C to 110 °C); default 323.15 (50 °C).
+    kelvin temperature{323.15};
+};
+
+struct material_properties_output {
+    /// Density; NaN means: not in the table.
+    kilogram_per_cubic_metre density;
+    /// Specific heat capacity; NaN means: not in the table.
+    joule_per_kilogram_kelvin specific_heat_capacity;
+    /// Lowest specific heat capacity in print; NaN means: prints do not differ much.
+    joule_per_kilogram_kelvin least_heat_capacity;
+    /// Highest specific heat capacity in print; NaN means: prints do not differ much.
+    joule_per_kilogram_kelvin greatest_heat_capacity;
+    /// Thermal conductivity; NaN means: a finish has none.
+    watt_per_metre_kelvin thermal_conductivity;
+    /// Emissivity; NaN means: depends on the finish: ask for that by its name.
+    ratio emissivity;
+    /// Lowest emissivity in print; NaN means: not a finish.
+    ratio least_emissivity;
+    /// Highest emissivity in print; NaN means: not a finish.
+    ratio greatest_emissivity;
+};
+
+/// Properties of a material; see fw_material_properties for settings, accuracy, cautions and sources.
+/// Density, heat capacity, conductivity and emissivity of a metal, an insulation or a finish, with the
+/// spread of the prints.
+inline material_properties_output material_properties(const context &settings, const material_properties_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_material_properties_output, material_properties_output, fw_material_properties_input>(
+        input, [&](const fw_material_properties_input *given, fw_material_properties_output *made) { return fw_material_properties(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<material_properties_output> material_properties_batch(const context &settings, const std::vector<material_properties_input> &inputs)
+{
+    rows<material_properties_output> made{std::vector<material_properties_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_material_properties_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_material_properties_input *>(inputs.data()),
+        sizeof(material_properties_input), reinterpret_cast<fw_material_properties_output *>(made.outputs.data()), sizeof(material_properties_output), made.status.data()));
+    return made;
+}
+
 struct flow_from_heat_input {
     /// Heat that the water is to carry; allowed 1 to 1e7 (0.001 kW to 10000 kW); usually 200 to 500000 (0.2
     /// kW to 500 kW).
@@ -3879,6 +3922,40 @@ inline rows<water_pressure_drop_output> water_pressure_drop_batch(const context 
     rows<water_pressure_drop_output> made{std::vector<water_pressure_drop_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
     detail::check(fw_water_pressure_drop_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_water_pressure_drop_input *>(inputs.data()),
         sizeof(water_pressure_drop_input), reinterpret_cast<fw_water_pressure_drop_output *>(made.outputs.data()), sizeof(water_pressure_drop_output), made.status.data()));
+    return made;
+}
+
+struct fitting_loss_input {
+    /// Bore of the tube; allowed 0.001 to 1 (1 mm to 1000 mm); usually 0.006 to 0.2 (6 mm to 200 mm).
+    metre bore;
+};
+
+struct fitting_loss_output {
+    /// Friction factor of fully turbulent flow in commercial steel pipe of this bore.
+    ratio turbulent_friction_factor;
+    /// Loss coefficient on the velocity pressure; NaN means: published as a length: times the friction
+    /// factor of the flow, over the bore.
+    ratio loss_coefficient;
+    /// Equivalent length in bores; for a loss coefficient by the fully turbulent friction factor.
+    ratio length_ratio;
+    /// Equivalent length of the same tube.
+    metre equivalent_length;
+};
+
+/// Resistance of a fitting; see fw_fitting_loss for settings, accuracy, cautions and sources.
+/// Loss coefficient and equivalent length of a fitting or valve in a tube of a bore.
+inline fitting_loss_output fitting_loss(const context &settings, const fitting_loss_input &input, fw_notices *notices = nullptr)
+{
+    return detail::one<fw_fitting_loss_output, fitting_loss_output, fw_fitting_loss_input>(
+        input, [&](const fw_fitting_loss_input *given, fw_fitting_loss_output *made) { return fw_fitting_loss(settings.get(), given, made, notices); });
+}
+
+/// The same over many inputs; no row is lost.
+inline rows<fitting_loss_output> fitting_loss_batch(const context &settings, const std::vector<fitting_loss_input> &inputs)
+{
+    rows<fitting_loss_output> made{std::vector<fitting_loss_output>(inputs.size()), std::vector<std::uint16_t>(inputs.size())};
+    detail::check(fw_fitting_loss_batch(settings.get(), inputs.size(), reinterpret_cast<const fw_fitting_loss_input *>(inputs.data()),
+        sizeof(fitting_loss_input), reinterpret_cast<fw_fitting_loss_output *>(made.outputs.data()), sizeof(fitting_loss_output), made.status.data()));
     return made;
 }
 
