@@ -948,10 +948,10 @@ typedef struct {
     fw_ratio gross_over_net;
     // Gross heat input over that of the plate; uncorrected where the gas conditions are not known; NaN
     // means: no plate value or calorific value on the gross basis.
-    fw_ratio share_of_plate_gross;
+    fw_ratio_gross share_of_plate_gross;
     // Net heat input over that of the plate; uncorrected where the gas conditions are not known; NaN
     // means: no plate value or calorific value on the net basis.
-    fw_ratio share_of_plate_net;
+    fw_ratio_net share_of_plate_net;
 } fw_gas_rate_output;
 
 // Volume, SI.
@@ -1663,6 +1663,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1776,6 +1779,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -1906,6 +1912,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -2026,6 +2035,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;
@@ -2146,6 +2158,9 @@ typedef struct {
     // Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     // means: no emitter.
     fw_joule_per_kelvin emitter_heat_capacity;
+    // Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    // the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    fw_metre emitter_height;
     // Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     // 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     fw_kelvin room_temperature;

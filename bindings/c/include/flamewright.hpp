@@ -1344,10 +1344,10 @@ struct gas_rate_output {
     ratio gross_over_net;
     /// Gross heat input over that of the plate; uncorrected where the gas conditions are not known; NaN
     /// means: no plate value or calorific value on the gross basis.
-    ratio share_of_plate_gross;
+    ratio_gross share_of_plate_gross;
     /// Net heat input over that of the plate; uncorrected where the gas conditions are not known; NaN
     /// means: no plate value or calorific value on the net basis.
-    ratio share_of_plate_net;
+    ratio_net share_of_plate_net;
 };
 
 /// Gas rate and heat input; see fw_gas_rate for settings, accuracy, cautions and sources.
@@ -2255,6 +2255,9 @@ struct cool_down_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2384,6 +2387,9 @@ struct pump_overrun_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2531,6 +2537,9 @@ struct overshoot_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2668,6 +2677,9 @@ struct warm_up_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};
@@ -2804,6 +2816,9 @@ struct circuit_cycling_input {
     /// Heat capacity of that emitter with its water; allowed 10 to 1e8 (0.01 kJ/K to 100000 kJ/K); NaN
     /// means: no emitter.
     joule_per_kelvin emitter_heat_capacity;
+    /// Height of the main circuit's emitter over the block, where water is to circulate by gravity while
+    /// the pump stands; allowed 0.1 to 50; usually 0.5 to 10; NaN means: no gravity circulation.
+    metre emitter_height;
     /// Room temperature (air and surfaces); allowed 243.15 to 333.15 (-30 °C to 60 °C); usually 273.15 to
     /// 308.15 (0 °C to 35 °C); default 293.15 (20 °C).
     kelvin room_temperature{293.15};

@@ -51,3 +51,8 @@ pub mod supply;
 pub mod system;
 pub mod visit;
 pub mod water;
+
+/// The examples of the README are compiled and run with the documentation's.
+#[cfg(all(doctest, feature = "text"))]
+#[doc = include_str!("../../../README.md")]
+pub struct Readme;

@@ -3,6 +3,7 @@
 pub(crate) mod abi;
 mod c_functions;
 mod c_header;
+mod calculations;
 mod cpp_header;
 mod face;
 
@@ -15,6 +16,7 @@ type Generated = (&'static str, fn() -> Result<String, String>);
 
 /// In this order: a later one may be made from an earlier one.
 const FILES: &[Generated] = &[
+    ("crates/flamewright/CALCULATIONS.md", calculations::make),
     ("bindings/c/src/functions.rs", c_functions::make),
     ("bindings/c/include/flamewright.h", c_header::make),
     ("bindings/c/include/flamewright.hpp", cpp_header::make),
