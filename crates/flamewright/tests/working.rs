@@ -294,11 +294,15 @@ macro_rules! shapes {
                 $({
                     let mut steps = Steps::new(SYMBOLS);
                     shapes!(@let steps, a, b, c, d, sizes, $body);
-                    let step = &steps.steps()[0];
-                    assert_eq!(step.formula(), $formula);
-                    let values = [a, b, c, d, length, mass];
-                    let symbols: Vec<_> = SYMBOLS.iter().zip(values).map(|((name, symbol), value)| (*name, *symbol, value)).collect();
-                    assert_shown_as_computed(step, &symbols);
+                    if let Some(step) = steps.steps().first() {
+                        assert_eq!(step.formula(), $formula);
+                        let values = [a, b, c, d, length, mass];
+                        let symbols: Vec<_> = SYMBOLS.iter().zip(values).map(|((name, symbol), value)| (*name, *symbol, value)).collect();
+                        assert_shown_as_computed(step, &symbols);
+                    } else {
+                        // The root of a negative number is no line of a sum.
+                        assert!(low < 0.0, "{} left no step", $formula);
+                    }
                 })*
             }
         }
@@ -309,7 +313,7 @@ macro_rules! shapes {
             let body: fn(f64, f64, f64, f64, &Sizes, &mut Steps) -> f64 = $body;
             body($a, $b, $c, $d, &$sizes, working)
         };
-        assert_eq!(result.to_bits(), $steps.steps()[0].value().to_bits());
+        assert!($steps.steps().first().map_or(result.is_nan(), |step| step.value().to_bits() == result.to_bits()));
     };
 }
 
@@ -425,7 +429,7 @@ fn brackets_stand_where_any_tree_of_operations_needs_them() {
         let mut steps = Steps::new(SYMBOLS);
         let drawn = Step::new("y", "y", form, leaves.clone(), &0.0, None, "invented");
         steps.step(Step::new("y", "y", form, leaves, &drawn.recomputed(), None, "invented"));
-        let step = &steps.steps()[0];
+        let Some(step) = steps.steps().first() else { continue };
         // Sums that cancel lose the figures the comparison needs; they say nothing of brackets.
         let spread = [1.0 + 1e-9, 1.0 - 1e-9].map(|factor| {
             let leaves =
@@ -672,13 +676,13 @@ fn a_constant_quantity_stands_in_the_formula_by_its_value() {
 }
 
 #[test]
-fn what_is_not_a_number_is_said_to_be_none() {
+fn what_is_not_a_number_is_no_line_of_the_sum() {
     let working = &mut Steps::new([("zero", "z")]);
     let zero: f64 = 0.0;
     step!(working, let none: "n" = zero / zero, "invented");
     step!(working, let endless: "e" in KILOWATT = 1.0 / zero, "invented");
     assert!(none.is_nan() && endless.is_infinite());
-    assert_eq!(working.plain(), "n = z / z = 0 / 0 = not a number  [invented]\ne = 1 / z = 1 / 0 = inf W (inf kW)  [invented]\n");
+    assert_eq!(working.plain(), "e = 1 / z = 1 / 0 = inf W (inf kW)  [invented]\n");
 }
 
 #[test]
