@@ -135,18 +135,19 @@ def flue_losses(*, lowest: str = "30 degC", highest: str = "250 degC", ax: Axes 
         ("flue_loss_net", "flue loss, net, without condensing", ORANGE, "-."),
     )
     ax = _axes(ax, "Flue loss and efficiency against flue temperature", "flue temperature / °C", "share of the heat input / %")
+    at = None if reading is None else _per_field(analysis, "flue_temperature", reading)
+    marked = 0.0 if at is None else (at - ends[0]) / (ends[1] - ends[0])
     for name, label, colour, style in curves:
         values = result[name].magnitude
         ax.plot(temperature, values, color=colour, linestyle=style, linewidth=1.8)
-        at = 0.78 * ends[1] + 0.22 * ends[0]
-        _label(ax, at, float(np.interp(at, temperature, values)), label, colour, dy=8, ha="center")
+        place = ends[0] + (0.3 if marked > 0.6 else 0.8) * (ends[1] - ends[0])
+        _label(ax, place, float(np.interp(place, temperature, values)), label, colour, dy=12 if name == "flue_loss_net" else 8, ha="center")
     dew = float(np.nanmedian(result["water_dew_point"].magnitude))
     if ends[0] < dew < ends[1]:
         ax.axvline(dew, color=GREY, linestyle=":", linewidth=1.2)
         middle = float(np.nanmean([np.nanmin(result["efficiency_gross"].magnitude), np.nanmax(result["flue_loss_net"].magnitude)]))
         _label(ax, dew, middle, f"water dew point {dew:.0f} °C:\nleft of it water condenses", GREY, dx=6, va="center")
-    if reading is not None:
-        at = _per_field(analysis, "flue_temperature", reading)
+    if at is not None:
         found = analysis(flue_temperature=reading, **given)
         for (name, _, colour, _), marker in zip(curves, "os^", strict=True):
             height = _number(found[name])
@@ -190,7 +191,8 @@ def cool_down(*, ax: Axes | None = None, first: str = "before", second: str = "a
             times, falling = trace["time"][max(i - 1, 0) : i + 1][::-1], trace[watched][max(i - 1, 0) : i + 1][::-1]
             moment = float(np.interp(level, falling, times))
             ax.plot([moment], [level], marker, color=BLACK, markersize=7, markerfacecolor="white", zorder=5)
-            _label(ax, moment, level, f"{moment:.1f} min" if moment < 10 else f"{moment:.0f} min", dx=6, dy=6)
+            late: dict[str, Any] = {"dx": -6, "ha": "right"} if moment > 0.9 * longest else {"dx": 6}
+            _label(ax, moment, level, f"{moment:.1f} min" if moment < 10 else f"{moment:.0f} min", dy=8, **late)
     for name, level in levels.items():
         ax.axhline(level, color=GREY, linewidth=0.9, linestyle=":")
         if name != "target" or list(levels.values()).count(level) == 1:
