@@ -22,7 +22,7 @@ def cells(lesson: str) -> list[nbformat.NotebookNode]:
     for number, part in enumerate(lesson.split("# %%")[1:]):
         head, _, body = part.partition("\n")
         if "[markdown]" in head:
-            lines = [line.removeprefix("# ").removeprefix("#") if line.startswith("#") else line for line in body.strip().splitlines()]
+            lines = [line[2:] for line in body.strip().splitlines()]
             cell = nbformat.v4.new_markdown_cell("\n".join(lines))
         else:
             cell = nbformat.v4.new_code_cell(body.strip())
