@@ -134,6 +134,7 @@ impl Context for FlueAnalysis {
 rules! {
     refuse NOTHING_MEASURED on "oxygen_dry": "neither oxygen nor carbon dioxide is given; one of them is needed";
     refuse READS_AIR on "oxygen_dry": "this is the oxygen of air: the probe is not in the flue gas, or the burner is off";
+    refuse MOSTLY_AIR on "carbon_dioxide_dry": "so little carbon dioxide is nearly air: the probe is not in the flue gas, or the burner is off";
     refuse NO_CARBON_IN_FUEL on "carbon_dioxide_dry": "this fuel makes too little carbon dioxide to judge by; measure oxygen";
     refuse MORE_THAN_MAXIMUM on "carbon_dioxide_dry": "this fuel cannot give so much carbon dioxide; check the fuel, and % against ppm";
     refuse FLUE_NOT_WARMER_THAN_AIR on "flue_temperature": "the flue is not warmer than the air: probes swapped, or the burner is not running";
@@ -193,6 +194,7 @@ impl Calculation for FlueAnalysis {
     fn review(&self, input: &FlueReading, output: &FlueResult) -> Raised {
         let ratio = output.excess_air_ratio.si();
         Raised::NONE
+            .when(MOSTLY_AIR, output.oxygen_dry_derived.si() > AIR_OXYGEN)
             .when(RICH, ratio < 0.99)
             .when(NO_EXCESS_AIR, (0.99..1.0).contains(&ratio))
             .when(DILUTED, output.oxygen_dry_derived.si() > DILUTION_OXYGEN)

@@ -184,8 +184,13 @@ impl FlueKernel {
     #[must_use]
     #[inline(always)]
     pub fn combustion<W: Working>(&self, oxygen_dry: f64, carbon_monoxide_dry: f64, working: &mut W) -> Combustion {
-        let Self { stoichiometric_dry_flue, per_stoichiometric_dry_flue, per_air_oxygen, per_oxygen, carbon, air_carbon_dioxide, .. } =
-            *self;
+        // What the fuel and the air fix, so that the sum can be followed on paper.
+        step!(working, let stoichiometric_dry_flue: "V_0" = self.stoichiometric_dry_flue, "fuel: dry flue gas without excess air, mol per mol or kg");
+        step!(working, let per_stoichiometric_dry_flue: "1/V_0" = self.per_stoichiometric_dry_flue, "its reciprocal");
+        step!(working, let per_oxygen: "1/O_{min}" = self.per_oxygen, "fuel: reciprocal of the oxygen needed");
+        step!(working, let per_air_oxygen: "1/x_{O_2,air}" = self.per_air_oxygen, "air: reciprocal of its oxygen");
+        step!(working, let carbon: "n_C" = self.carbon, "fuel: carbon, mol per mol or kg");
+        step!(working, let air_carbon_dioxide: "n_{CO_2,air}" = self.air_carbon_dioxide, "carbon dioxide in the air needed");
         step!(working, let surplus_oxygen: "x_{sur}" in PERCENT = oxygen_dry - 0.5 * carbon_monoxide_dry, "oxygen left had the CO burnt");
         step!(working, let undiluted_share: "s" = 1.0 - 0.5 * carbon_monoxide_dry - surplus_oxygen * per_air_oxygen, "element balance: share of dry flue gas that is not excess air");
         step!(working, let dry_flue: "V_{dry}" = stoichiometric_dry_flue / undiluted_share, "element balance, mol per mol or kg of fuel");
@@ -229,7 +234,8 @@ impl FlueKernel {
         working: &mut W,
     ) -> FlueWater {
         let Combustion { excess_air_ratio, dry_flue, .. } = *combustion;
-        let Self { dry_air, water: fuel_water, .. } = *self;
+        step!(working, let dry_air: "L_{min}" = self.dry_air, "fuel: dry air needed, mol per mol or kg");
+        step!(working, let fuel_water: "n_{w,B}" = self.water, "fuel: water it makes and brings");
         step!(working, let air_water: "n_{w,air}" = excess_air_ratio * dry_air * humidity_mole_ratio, "water of the air, mol per mol or kg of fuel");
         step!(working, let total: "n_w" = fuel_water + air_water, "all water, mol per mol or kg of fuel");
         step!(working, let vapour_pressure: "p_w" in PASCAL = pressure * total / (total + dry_flue), "Dalton's law");

@@ -394,6 +394,8 @@ fn what_does_not_belong_together_is_noticed_or_refused() {
     assert!(refusal(&reading(0.1, 40_000.0, 200.0, 20.0)).contains("rich"));
     let too_much = FlueReading { oxygen_dry: absent, carbon_dioxide_dry: Value::from_si(0.135), ..good };
     assert!(refusal(&too_much).contains("check the fuel"));
+    let thin = FlueReading { oxygen_dry: absent, carbon_dioxide_dry: Value::from_si(0.001), ..good };
+    assert!(refusal(&thin).contains("nearly air"));
     let of_hydrogen = FlueReading { oxygen_dry: absent, carbon_dioxide_dry: Value::from_si(0.005), ..good };
     let message = analysis("H2").evaluate(&of_hydrogen).err().map(|error| format!("{error}")).unwrap_or_default();
     assert!(message.contains("measure oxygen"), "{message}");
@@ -446,8 +448,11 @@ fn efficiency_falls_steadily_across_the_dew_point() {
     let mut last = f64::INFINITY;
     for step in 0..4000 {
         let flue = 20.0 + 0.1 * f64::from(step);
-        let given =
-            FlueReading { barometric_pressure: Value::from_si(98_000.0), relative_humidity: Value::from_si(0.6), ..reading(4.5, 50.0, flue, 15.0) };
+        let given = FlueReading {
+            barometric_pressure: Value::from_si(98_000.0),
+            relative_humidity: Value::from_si(0.6),
+            ..reading(4.5, 50.0, flue, 15.0)
+        };
         let got = natural_gas.evaluate(&given).unwrap().output;
         assert!(got.efficiency_gross.si() < last, "efficiency rises at {flue}");
         assert!(step == 0 || last - got.efficiency_gross.si() < 0.002, "jump at {flue}");
