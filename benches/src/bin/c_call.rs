@@ -106,10 +106,6 @@ fn main() {
                 ("gross_calorific_value", "38.9 MJ/m3"),
             ],
         ),
-        excess::<flamewright::flue::FlueAnalysis>(
-            &library,
-            &[("oxygen_dry", "5 %"), ("carbon_monoxide_dry", "50 ppm"), ("flue_temperature", "150 degC"), ("air_temperature", "20 degC")],
-        ),
     ]
     .into_iter()
     .fold(f64::NEG_INFINITY, f64::max);

@@ -39,7 +39,6 @@ mod registered;
 
 pub mod air;
 pub mod combustion;
-pub mod transient;
 pub mod convection;
 pub mod flue;
 pub mod fuel;
@@ -49,6 +48,7 @@ pub mod meter;
 pub mod pipe;
 pub mod supply;
 pub mod system;
+pub mod transient;
 pub mod visit;
 pub mod water;
 

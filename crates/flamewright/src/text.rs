@@ -229,6 +229,11 @@ mod tests {
         let nested = "[".repeat(100_000);
         assert!(Node::from_json(&nested).is_err());
         assert!(call_json("[]").is_err());
-        assert!(call_json(r#"{"calculation": "liquid_water", "temprature": "60 degC"}"#).unwrap_err().to_string().contains("did you mean \"temperature\""));
+        assert!(
+            call_json(r#"{"calculation": "liquid_water", "temprature": "60 degC"}"#)
+                .unwrap_err()
+                .to_string()
+                .contains("did you mean \"temperature\"")
+        );
     }
 }

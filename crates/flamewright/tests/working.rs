@@ -638,7 +638,11 @@ fn every_step_of_the_catalogue_works_out_to_what_was_computed() {
         drawn += 1;
         let mut steps_seen = 0;
         for _ in 0..50 {
-            let input: Vec<f64> = entry.inputs().iter().map(|field| numbers.between(field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum))).collect();
+            let input: Vec<f64> = entry
+                .inputs()
+                .iter()
+                .map(|field| numbers.between(field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum)))
+                .collect();
             let Ok(steps) = prepared.steps(&input) else { continue };
             steps_seen += steps.len();
             for step in &steps {

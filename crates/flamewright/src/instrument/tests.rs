@@ -325,7 +325,10 @@ fn slips_are_refused_in_words() {
     refused(Call::new("u_gauge").fixed("limb_down", "105 mm").fixed("limb_up", "-105 mm"), "cannot rise in both limbs");
     // Gauge for absolute.
     refused(Call::new("absolute_pressure").fixed("gauge_pressure", "21 mbar(a)").fixed("barometric_pressure", "1013 mbar"), "absolute");
-    refused(Call::new("absolute_pressure").fixed("gauge_pressure", "-1050 mbar").fixed("barometric_pressure", "1013 mbar"), "below the atmosphere");
+    refused(
+        Call::new("absolute_pressure").fixed("gauge_pressure", "-1050 mbar").fixed("barometric_pressure", "1013 mbar"),
+        "below the atmosphere",
+    );
     // A temperature for a difference.
     refused(
         Call::new("thermistor_check")
@@ -454,7 +457,8 @@ fn gauge_and_absolute_cross_only_with_a_barometer() {
     for row in rows_of_kind(PRESSURE, "gauge_to_absolute") {
         let inputs = row.inputs();
         let text = |name: &str| format!("{} {}", inputs[name].0, inputs[name].1);
-        let (gauge, barometric_pressure): (GaugePressure, AbsolutePressure) = (text("p_gauge").parse().unwrap(), text("p_atm").parse().unwrap());
+        let (gauge, barometric_pressure): (GaugePressure, AbsolutePressure) =
+            (text("p_gauge").parse().unwrap(), text("p_atm").parse().unwrap());
         agrees(&row, gauge.to_absolute(barometric_pressure).si());
     }
 }

@@ -37,8 +37,8 @@ pub trait Value: Copy + core::fmt::Debug + PartialEq {
 /// The quantity types that records are made of: `uom`'s, with short names of our own where it has none.
 pub mod types {
     pub use uom::si::f64::{
-        Acceleration, AmountOfSubstance, Angle, Area, AvailableEnergy, DynamicViscosity, ElectricPotential, ElectricalResistance, Energy, Frequency,
-        HeatCapacity, HeatTransfer, Length, Mass, MassDensity, MassRate, MolarEnergy, MolarMass, Power, Pressure, Ratio,
+        Acceleration, AmountOfSubstance, Angle, Area, AvailableEnergy, DynamicViscosity, ElectricPotential, ElectricalResistance, Energy,
+        Frequency, HeatCapacity, HeatTransfer, Length, Mass, MassDensity, MassRate, MolarEnergy, MolarMass, Power, Pressure, Ratio,
         SpecificHeatCapacity, SpecificVolume, TemperatureCoefficient, TemperatureInterval, ThermalConductance, ThermalConductivity,
         ThermodynamicTemperature, Time, Velocity, Volume, VolumeRate,
     };

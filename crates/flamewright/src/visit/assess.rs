@@ -158,7 +158,8 @@ pub fn assess(visit: Visit, policy: Option<Policy>) -> Assessment {
             cautions.push(caution);
         }
     }
-    let mut assessment = Assessment { visit, parts, findings: Vec::new(), policy, cautions, covariance: propagated.map(|p| p.covariance()) };
+    let mut assessment =
+        Assessment { visit, parts, findings: Vec::new(), policy, cautions, covariance: propagated.map(|p| p.covariance()) };
     assessment.findings = assessment.find();
     assessment
 }
