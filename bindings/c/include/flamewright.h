@@ -5713,7 +5713,8 @@ fw_status fw_friction_factor_unset(fw_friction_factor_input *input);
 //
 // Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
 // resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
-// the surface temperature solved.
+// the surface temperature solved. For the insulation that a wanted loss takes, seek
+// `insulation_thickness` for it.
 //
 // Accuracy: Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and
 // the fit of the insulation); a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips,

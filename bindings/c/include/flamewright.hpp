@@ -1886,7 +1886,8 @@ struct pipe_heat_loss_output {
 /// Heat loss of a pipe run; see fw_pipe_heat_loss for settings, accuracy, cautions and sources.
 /// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
 /// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
-/// the surface temperature solved.
+/// the surface temperature solved. For the insulation that a wanted loss takes, seek
+/// `insulation_thickness` for it.
 inline pipe_heat_loss_output pipe_heat_loss(const context &settings, const pipe_heat_loss_input &input, fw_notices *notices = nullptr)
 {
     return detail::one<fw_pipe_heat_loss_output, pipe_heat_loss_output, fw_pipe_heat_loss_input>(

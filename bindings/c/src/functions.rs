@@ -240,7 +240,7 @@ pub struct fw_combustion_air_flow_input {
     /// Excess air ratio, the air drawn in by a draught diverter counted; allowed 1 to 20.
     pub excess_air_ratio: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_combustion_air_flow_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_combustion_air_flow_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_combustion_air_flow.
 #[repr(C)]
@@ -251,7 +251,7 @@ pub struct fw_combustion_air_flow_output {
     /// Air flow at the same conditions.
     pub air_flow: fw_cubic_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_combustion_air_flow_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_combustion_air_flow_output>() == size_of::<[f64; 2]>());
 
 static COMBUSTION_AIR_FLOW: Face = Face::new("combustion_air_flow");
 
@@ -317,7 +317,7 @@ pub struct fw_combustion_products_input {
     /// 0.8 to 1.1; default 1.
     pub fuel_compression_factor: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_combustion_products_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_combustion_products_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_combustion_products.
 #[repr(C)]
@@ -394,7 +394,7 @@ pub struct fw_combustion_products_output {
     /// Carbon dioxide from the fuel per gross heat input.
     pub carbon_dioxide_per_gross_heat: fw_kilogram_per_joule_gross,
 }
-const _: () = assert!(size_of::<fw_combustion_products_output>() == 34 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_combustion_products_output>() == size_of::<[f64; 34]>());
 
 static COMBUSTION_PRODUCTS: Face = Face::new("combustion_products");
 
@@ -475,7 +475,7 @@ pub struct fw_flame_temperature_input {
     /// Absolute pressure; allowed 10000 to 2000000 (100 mbar to 20000 mbar); default 101325 (1013.25 mbar).
     pub pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_flame_temperature_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flame_temperature_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_flame_temperature.
 #[repr(C)]
@@ -496,7 +496,7 @@ pub struct fw_flame_temperature_output {
     /// Hydrogen in the wet gas in equilibrium at flame temperature.
     pub hydrogen_wet: fw_ratio_wet,
 }
-const _: () = assert!(size_of::<fw_flame_temperature_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flame_temperature_output>() == size_of::<[f64; 6]>());
 
 static FLAME_TEMPERATURE: Face = Face::new("flame_temperature");
 
@@ -567,7 +567,7 @@ pub struct fw_gas_enthalpy_input {
     /// °C to 600 °C).
     pub temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_gas_enthalpy_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_enthalpy_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_gas_enthalpy.
 #[repr(C)]
@@ -588,7 +588,7 @@ pub struct fw_gas_enthalpy_output {
     /// Carbon monoxide.
     pub carbon_monoxide: fw_joule_per_mole,
 }
-const _: () = assert!(size_of::<fw_gas_enthalpy_output>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_enthalpy_output>() == size_of::<[f64; 7]>());
 
 static GAS_ENTHALPY: Face = Face::new("gas_enthalpy");
 
@@ -642,7 +642,7 @@ pub struct fw_saturated_water_input {
     /// Temperature of water and vapour; allowed 273.15 to 373.15 (0 °C to 100 °C).
     pub temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_saturated_water_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_saturated_water_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_saturated_water.
 #[repr(C)]
@@ -655,7 +655,7 @@ pub struct fw_saturated_water_output {
     /// Enthalpy of the liquid above that at the triple point.
     pub liquid_enthalpy: fw_joule_per_kilogram,
 }
-const _: () = assert!(size_of::<fw_saturated_water_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_saturated_water_output>() == size_of::<[f64; 3]>());
 
 static SATURATED_WATER: Face = Face::new("saturated_water");
 
@@ -726,7 +726,7 @@ pub struct fw_carbon_monoxide_input {
     /// to 0.25 (1 % to 25 %); NaN means: not given.
     pub carbon_dioxide_maximum: fw_ratio_dry,
 }
-const _: () = assert!(size_of::<fw_carbon_monoxide_input>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_carbon_monoxide_input>() == size_of::<[f64; 6]>());
 
 /// What comes out of fw_carbon_monoxide.
 #[repr(C)]
@@ -748,7 +748,7 @@ pub struct fw_carbon_monoxide_output {
     /// means: carbon dioxide or its largest value not given.
     pub carbon_monoxide_air_free_from_carbon_dioxide: fw_ratio_air_free,
 }
-const _: () = assert!(size_of::<fw_carbon_monoxide_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_carbon_monoxide_output>() == size_of::<[f64; 5]>());
 
 static CARBON_MONOXIDE: Face = Face::new("carbon_monoxide");
 
@@ -833,7 +833,7 @@ pub struct fw_flue_analysis_input {
     /// allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
     pub relative_humidity: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_flue_analysis_input>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_analysis_input>() == size_of::<[f64; 7]>());
 
 /// What comes out of fw_flue_analysis.
 #[repr(C)]
@@ -885,7 +885,7 @@ pub struct fw_flue_analysis_output {
     /// Condensate per gross heat input.
     pub condensate: fw_kilogram_per_joule_gross,
 }
-const _: () = assert!(size_of::<fw_flue_analysis_output>() == 20 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_analysis_output>() == size_of::<[f64; 20]>());
 
 static FLUE_ANALYSIS: Face = Face::new("flue_analysis");
 
@@ -983,7 +983,7 @@ pub struct fw_flue_emissions_input {
     /// mbar); default 101325 (1013.25 mbar).
     pub volume_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_flue_emissions_input>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_emissions_input>() == size_of::<[f64; 7]>());
 
 /// What comes out of fw_flue_emissions.
 #[repr(C)]
@@ -1028,7 +1028,7 @@ pub struct fw_flue_emissions_output {
     /// Nitrogen oxides, counted as NO2, per net heat input, by element balance; NaN means: not measured.
     pub nitrogen_oxides_per_net_heat: fw_kilogram_per_joule_net,
 }
-const _: () = assert!(size_of::<fw_flue_emissions_output>() == 18 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_emissions_output>() == size_of::<[f64; 18]>());
 
 static FLUE_EMISSIONS: Face = Face::new("flue_emissions");
 
@@ -1112,7 +1112,7 @@ pub struct fw_mass_concentration_input {
     /// default 101325 (1013.25 mbar).
     pub pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_mass_concentration_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_mass_concentration_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_mass_concentration.
 #[repr(C)]
@@ -1121,7 +1121,7 @@ pub struct fw_mass_concentration_output {
     /// Mass of the gas per cubic metre.
     pub mass_concentration: fw_kilogram_per_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_mass_concentration_output>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_mass_concentration_output>() == size_of::<[f64; 1]>());
 
 static MASS_CONCENTRATION: Face = Face::new("mass_concentration");
 
@@ -1196,7 +1196,7 @@ pub struct fw_siegert_constants_input {
     /// Air temperature; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 293.15 (20 °C).
     pub air_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_siegert_constants_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_siegert_constants_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_siegert_constants.
 #[repr(C)]
@@ -1211,7 +1211,7 @@ pub struct fw_siegert_constants_output {
     /// Largest difference of the formula from the energy balance over the field.
     pub largest_deviation: fw_ratio_net,
 }
-const _: () = assert!(size_of::<fw_siegert_constants_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_siegert_constants_output>() == size_of::<[f64; 4]>());
 
 static SIEGERT_CONSTANTS: Face = Face::new("siegert_constants");
 
@@ -1289,7 +1289,7 @@ pub struct fw_siegert_flue_loss_input {
     /// 313.15 (-10 °C to 40 °C).
     pub air_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_siegert_flue_loss_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_siegert_flue_loss_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_siegert_flue_loss.
 #[repr(C)]
@@ -1303,7 +1303,7 @@ pub struct fw_siegert_flue_loss_output {
     /// value not given.
     pub flue_loss_net_from_carbon_dioxide: fw_ratio_net,
 }
-const _: () = assert!(size_of::<fw_siegert_flue_loss_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_siegert_flue_loss_output>() == size_of::<[f64; 3]>());
 
 static SIEGERT_FLUE_LOSS: Face = Face::new("siegert_flue_loss");
 
@@ -1381,7 +1381,7 @@ pub struct fw_volume_fraction_input {
     /// default 101325 (1013.25 mbar).
     pub pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_volume_fraction_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_volume_fraction_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_volume_fraction.
 #[repr(C)]
@@ -1390,7 +1390,7 @@ pub struct fw_volume_fraction_output {
     /// Share of volume.
     pub fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_volume_fraction_output>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_volume_fraction_output>() == size_of::<[f64; 1]>());
 
 static VOLUME_FRACTION: Face = Face::new("volume_fraction");
 
@@ -1464,7 +1464,7 @@ pub struct fw_fuel_properties_input {
     /// kPa); usually 90000 to 110000 (90 kPa to 110 kPa); default 101325 (101.325 kPa).
     pub metering_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_fuel_properties_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_fuel_properties_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_fuel_properties.
 #[repr(C)]
@@ -1501,7 +1501,7 @@ pub struct fw_fuel_properties_output {
     /// Gross calorific value over net; NaN means: the gas gives no heat.
     pub gross_over_net: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_fuel_properties_output>() == 15 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_fuel_properties_output>() == size_of::<[f64; 15]>());
 
 static FUEL_PROPERTIES: Face = Face::new("fuel_properties");
 
@@ -1620,7 +1620,7 @@ pub struct fw_gas_properties_input {
     /// Mole fraction of hydrogen sulphide; allowed 0 to 1 (0 % to 100 %); default 0 (0 %).
     pub hydrogen_sulphide: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_gas_properties_input>() == 24 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_properties_input>() == size_of::<[f64; 24]>());
 
 /// What comes out of fw_gas_properties.
 #[repr(C)]
@@ -1657,7 +1657,7 @@ pub struct fw_gas_properties_output {
     /// Gross calorific value over net; NaN means: the gas gives no heat.
     pub gross_over_net: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_gas_properties_output>() == 15 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_properties_output>() == size_of::<[f64; 15]>());
 
 static GAS_PROPERTIES: Face = Face::new("gas_properties");
 
@@ -1728,7 +1728,7 @@ pub struct fw_atmospheric_pressure_input {
     /// Height above mean sea level; allowed -500 to 5000; usually -5 to 2500.
     pub altitude: fw_metre,
 }
-const _: () = assert!(size_of::<fw_atmospheric_pressure_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_atmospheric_pressure_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_atmospheric_pressure.
 #[repr(C)]
@@ -1745,7 +1745,7 @@ pub struct fw_atmospheric_pressure_output {
     /// 1013.25 mbar less the deduction in proportion; NaN means: the table begins at sea level.
     pub uk_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_atmospheric_pressure_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_atmospheric_pressure_output>() == size_of::<[f64; 4]>());
 
 static ATMOSPHERIC_PRESSURE: Face = Face::new("atmospheric_pressure");
 
@@ -1846,7 +1846,7 @@ pub struct fw_gas_rate_input {
     /// 100000 kW); usually 1000 to 1000000 (1 kW to 1000 kW); NaN means: no plate on this basis.
     pub plate_heat_input_net: fw_watt_net,
 }
-const _: () = assert!(size_of::<fw_gas_rate_input>() == 16 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_rate_input>() == size_of::<[f64; 16]>());
 
 /// What comes out of fw_gas_rate.
 #[repr(C)]
@@ -1885,7 +1885,7 @@ pub struct fw_gas_rate_output {
     /// means: no plate value or calorific value on the net basis.
     pub share_of_plate_net: fw_ratio_net,
 }
-const _: () = assert!(size_of::<fw_gas_rate_output>() == 13 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_rate_output>() == size_of::<[f64; 13]>());
 
 static GAS_RATE: Face = Face::new("gas_rate");
 
@@ -2006,7 +2006,7 @@ pub struct fw_gas_rate_uncertainty_input {
     /// Uncertainty of the gas temperature; allowed 0 to 30; usually 0 to 10; default 0.
     pub gas_temperature_uncertainty: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_gas_rate_uncertainty_input>() == 13 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_rate_uncertainty_input>() == size_of::<[f64; 13]>());
 
 /// What comes out of fw_gas_rate_uncertainty.
 #[repr(C)]
@@ -2036,7 +2036,7 @@ pub struct fw_gas_rate_uncertainty_output {
     /// Share of the gas temperature; NaN means: no uncertainty at all.
     pub share_of_temperature: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_gas_rate_uncertainty_output>() == 11 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_rate_uncertainty_output>() == size_of::<[f64; 11]>());
 
 static GAS_RATE_UNCERTAINTY: Face = Face::new("gas_rate_uncertainty");
 
@@ -2128,7 +2128,7 @@ pub struct fw_gas_rate_test_time_input {
     /// to 0.5 (0.01 % to 50 %); usually 0.002 to 0.05 (0.2 % to 5 %); NaN means: not stated.
     pub wanted_uncertainty: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_gas_rate_test_time_input>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_rate_test_time_input>() == size_of::<[f64; 8]>());
 
 /// What comes out of fw_gas_rate_test_time.
 #[repr(C)]
@@ -2144,7 +2144,7 @@ pub struct fw_gas_rate_test_time_output {
     /// Volume that passes in that time; NaN means: no resolution or wanted uncertainty stated.
     pub volume_for_uncertainty: fw_cubic_metre_at_the_meter,
 }
-const _: () = assert!(size_of::<fw_gas_rate_test_time_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_rate_test_time_output>() == size_of::<[f64; 4]>());
 
 static GAS_RATE_TEST_TIME: Face = Face::new("gas_rate_test_time");
 
@@ -2213,7 +2213,7 @@ pub struct fw_gas_energy_input {
     /// to 200 MJ/m³); usually 1e7 to 1.4e8 (10 MJ/m³ to 140 MJ/m³).
     pub gross_calorific_value: fw_joule_per_cubic_metre_gross,
 }
-const _: () = assert!(size_of::<fw_gas_energy_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_energy_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_gas_energy.
 #[repr(C)]
@@ -2224,7 +2224,7 @@ pub struct fw_gas_energy_output {
     /// Energy on the gross basis.
     pub energy_gross: fw_joule,
 }
-const _: () = assert!(size_of::<fw_gas_energy_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_energy_output>() == size_of::<[f64; 2]>());
 
 static GAS_ENERGY: Face = Face::new("gas_energy");
 
@@ -2298,7 +2298,7 @@ pub struct fw_metering_reference_change_input {
     /// 0.99 to 1.01; default 1.
     pub compression_ratio: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_metering_reference_change_input>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_metering_reference_change_input>() == size_of::<[f64; 7]>());
 
 /// What comes out of fw_metering_reference_change.
 #[repr(C)]
@@ -2311,7 +2311,7 @@ pub struct fw_metering_reference_change_output {
     /// Net calorific value; NaN means: not stated.
     pub net_calorific_value: fw_joule_per_cubic_metre_net,
 }
-const _: () = assert!(size_of::<fw_metering_reference_change_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_metering_reference_change_output>() == size_of::<[f64; 3]>());
 
 static METERING_REFERENCE_CHANGE: Face = Face::new("metering_reference_change");
 
@@ -2373,7 +2373,7 @@ pub struct fw_wobbe_index_input {
     /// Density of the gas over that of dry air; allowed 0.05 to 5; usually 0.06 to 2.2.
     pub relative_density: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_wobbe_index_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_wobbe_index_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_wobbe_index.
 #[repr(C)]
@@ -2386,7 +2386,7 @@ pub struct fw_wobbe_index_output {
     /// Gross calorific value over net; NaN means: gross or net not stated.
     pub gross_over_net: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_wobbe_index_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_wobbe_index_output>() == size_of::<[f64; 3]>());
 
 static WOBBE_INDEX: Face = Face::new("wobbe_index");
 
@@ -2444,7 +2444,7 @@ pub struct fw_liquid_water_input {
     /// (0.5 bar to 11 bar); default 200000 (2 bar).
     pub pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_liquid_water_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_liquid_water_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_liquid_water.
 #[repr(C)]
@@ -2467,7 +2467,7 @@ pub struct fw_liquid_water_output {
     /// Pressure at which water of this temperature boils.
     pub saturation_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_liquid_water_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_liquid_water_output>() == size_of::<[f64; 8]>());
 
 static LIQUID_WATER: Face = Face::new("liquid_water");
 
@@ -2531,7 +2531,7 @@ pub struct fw_dry_air_input {
     /// 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
     pub pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_dry_air_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_dry_air_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_dry_air.
 #[repr(C)]
@@ -2550,7 +2550,7 @@ pub struct fw_dry_air_output {
     /// Prandtl number.
     pub prandtl_number: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_dry_air_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_dry_air_output>() == size_of::<[f64; 6]>());
 
 static DRY_AIR: Face = Face::new("dry_air");
 
@@ -2614,7 +2614,7 @@ pub struct fw_humid_air_input {
     /// 106000 (800 mbar to 1060 mbar); default 101325 (1013.25 mbar).
     pub pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_humid_air_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_humid_air_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_humid_air.
 #[repr(C)]
@@ -2631,7 +2631,7 @@ pub struct fw_humid_air_output {
     /// Temperature at which dew or, below 0 °C, frost begins to form; NaN means: below -40 °C.
     pub dew_point: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_humid_air_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_humid_air_output>() == size_of::<[f64; 5]>());
 
 static HUMID_AIR: Face = Face::new("humid_air");
 
@@ -2693,7 +2693,7 @@ pub struct fw_friction_factor_input {
     /// Roughness of the wall over the bore; allowed 0 to 0.2; usually 0 to 0.05; default 0.
     pub relative_roughness: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_friction_factor_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_friction_factor_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_friction_factor.
 #[repr(C)]
@@ -2711,7 +2711,7 @@ pub struct fw_friction_factor_output {
     /// range.
     pub turbulent_friction_factor: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_friction_factor_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_friction_factor_output>() == size_of::<[f64; 5]>());
 
 static FRICTION_FACTOR: Face = Face::new("friction_factor");
 
@@ -2814,7 +2814,7 @@ pub struct fw_pipe_heat_loss_input {
     /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
     pub water_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_pipe_heat_loss_input>() == 14 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pipe_heat_loss_input>() == size_of::<[f64; 14]>());
 
 /// What comes out of fw_pipe_heat_loss.
 #[repr(C)]
@@ -2859,7 +2859,7 @@ pub struct fw_pipe_heat_loss_output {
     /// Expected relative accuracy of the coefficient of convection outside.
     pub convection_scatter: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_pipe_heat_loss_output>() == 19 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pipe_heat_loss_output>() == size_of::<[f64; 19]>());
 
 static PIPE_HEAT_LOSS: Face = Face::new("pipe_heat_loss");
 
@@ -2867,7 +2867,8 @@ static PIPE_HEAT_LOSS: Face = Face::new("pipe_heat_loss");
 ///
 /// Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the
 /// resistances on the way: film inside, wall, insulation, and convection and radiation outside, with
-/// the surface temperature solved.
+/// the surface temperature solved. For the insulation that a wanted loss takes, seek
+/// `insulation_thickness` for it.
 ///
 /// Accuracy: Bare horizontal run in still air 15 %, insulated 5 to 10 % (mostly the conductivity and
 /// the fit of the insulation); a thin vertical run 30 %; wind 20 %. Draughts raise the loss, clips,
@@ -2979,7 +2980,7 @@ pub struct fw_pipe_temperature_drop_input {
     /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
     pub water_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_pipe_temperature_drop_input>() == 14 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pipe_temperature_drop_input>() == size_of::<[f64; 14]>());
 
 /// What comes out of fw_pipe_temperature_drop.
 #[repr(C)]
@@ -3005,7 +3006,7 @@ pub struct fw_pipe_temperature_drop_output {
     /// comparison.
     pub outlet_temperature_by_exponential: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_pipe_temperature_drop_output>() == 9 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pipe_temperature_drop_output>() == size_of::<[f64; 9]>());
 
 static PIPE_TEMPERATURE_DROP: Face = Face::new("pipe_temperature_drop");
 
@@ -3130,7 +3131,7 @@ pub struct fw_pipe_cool_down_input {
     /// usually 100000 to 600000 (1 bar to 6 bar); default 200000 (2 bar).
     pub water_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_pipe_cool_down_input>() == 17 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pipe_cool_down_input>() == size_of::<[f64; 17]>());
 
 /// What comes out of fw_pipe_cool_down.
 #[repr(C)]
@@ -3155,7 +3156,7 @@ pub struct fw_pipe_cool_down_output {
     /// Heat that water and pipe of the whole run hold above the temperature at which they come to rest.
     pub heat_held: fw_joule,
 }
-const _: () = assert!(size_of::<fw_pipe_cool_down_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pipe_cool_down_output>() == size_of::<[f64; 8]>());
 
 static PIPE_COOL_DOWN: Face = Face::new("pipe_cool_down");
 
@@ -3246,7 +3247,7 @@ pub struct fw_critical_radius_input {
     /// default 10.
     pub outside_coefficient: fw_watt_per_square_metre_kelvin,
 }
-const _: () = assert!(size_of::<fw_critical_radius_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_critical_radius_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_critical_radius.
 #[repr(C)]
@@ -3263,7 +3264,7 @@ pub struct fw_critical_radius_output {
     /// The greatest loss per kelvin that any thickness of this insulation gives.
     pub greatest_loss_per_kelvin: fw_watt_per_metre_kelvin,
 }
-const _: () = assert!(size_of::<fw_critical_radius_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_critical_radius_output>() == size_of::<[f64; 5]>());
 
 static CRITICAL_RADIUS: Face = Face::new("critical_radius");
 
@@ -3322,7 +3323,7 @@ pub struct fw_antifreeze_mixture_input {
     /// °C).
     pub temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_antifreeze_mixture_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_antifreeze_mixture_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_antifreeze_mixture.
 #[repr(C)]
@@ -3345,7 +3346,7 @@ pub struct fw_antifreeze_mixture_output {
     /// Share of glycol by volume, as poured together at 20 °C.
     pub glycol_volume_fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_antifreeze_mixture_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_antifreeze_mixture_output>() == size_of::<[f64; 8]>());
 
 static ANTIFREEZE_MIXTURE: Face = Face::new("antifreeze_mixture");
 
@@ -3420,7 +3421,7 @@ pub struct fw_boiling_point_input {
     /// 350 °C); NaN means: not asked.
     pub water_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_boiling_point_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_boiling_point_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_boiling_point.
 #[repr(C)]
@@ -3434,7 +3435,7 @@ pub struct fw_boiling_point_output {
     /// temperature given.
     pub margin: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_boiling_point_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_boiling_point_output>() == size_of::<[f64; 3]>());
 
 static BOILING_POINT: Face = Face::new("boiling_point");
 
@@ -3572,7 +3573,7 @@ pub struct fw_cool_down_input {
     /// 293.15 to 368.15 (20 °C to 95 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_cool_down_input>() == 29 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_cool_down_input>() == size_of::<[f64; 29]>());
 
 /// What comes out of fw_cool_down.
 #[repr(C)]
@@ -3605,7 +3606,7 @@ pub struct fw_cool_down_output {
     /// Temperature after an endless time in that state; NaN means: no circuit changes over, or none.
     pub steady_temperature_after: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_cool_down_output>() == 12 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_cool_down_output>() == size_of::<[f64; 12]>());
 
 static COOL_DOWN: Face = Face::new("cool_down");
 
@@ -3790,7 +3791,7 @@ pub struct fw_pump_overrun_input {
     /// default 0.15 (15 %).
     pub model_uncertainty: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_pump_overrun_input>() == 34 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pump_overrun_input>() == size_of::<[f64; 34]>());
 
 /// What comes out of fw_pump_overrun.
 #[repr(C)]
@@ -3825,7 +3826,7 @@ pub struct fw_pump_overrun_output {
     /// agree; NaN means: not observed, or never.
     pub deviation: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_pump_overrun_output>() == 12 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_pump_overrun_output>() == size_of::<[f64; 12]>());
 
 static PUMP_OVERRUN: Face = Face::new("pump_overrun");
 
@@ -3996,7 +3997,7 @@ pub struct fw_overshoot_input {
     /// to 388.15 (80 °C to 115 °C); NaN means: not compared.
     pub limit_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_overshoot_input>() == 32 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_overshoot_input>() == size_of::<[f64; 32]>());
 
 /// What comes out of fw_overshoot.
 #[repr(C)]
@@ -4027,7 +4028,7 @@ pub struct fw_overshoot_output {
     /// Temperature the block's water would reach if the burner burned on; NaN means: none: no loss.
     pub steady_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_overshoot_output>() == 11 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_overshoot_output>() == size_of::<[f64; 11]>());
 
 static OVERSHOOT: Face = Face::new("overshoot");
 
@@ -4207,7 +4208,7 @@ pub struct fw_warm_up_input {
     /// 293.15 to 363.15 (20 °C to 90 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_warm_up_input>() == 35 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_warm_up_input>() == size_of::<[f64; 35]>());
 
 /// What comes out of fw_warm_up.
 #[repr(C)]
@@ -4230,7 +4231,7 @@ pub struct fw_warm_up_output {
     /// Share by which heat put in, stored and given off fail to balance; NaN means: never.
     pub imbalance: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_warm_up_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_warm_up_output>() == size_of::<[f64; 8]>());
 
 static WARM_UP: Face = Face::new("warm_up");
 
@@ -4405,7 +4406,7 @@ pub struct fw_circuit_cycling_input {
     /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
     pub anti_cycling_delay: fw_second,
 }
-const _: () = assert!(size_of::<fw_circuit_cycling_input>() == 35 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_circuit_cycling_input>() == size_of::<[f64; 35]>());
 
 /// What comes out of fw_circuit_cycling.
 #[repr(C)]
@@ -4430,7 +4431,7 @@ pub struct fw_circuit_cycling_output {
     /// Cycles until they repeat to one part in 10^9.
     pub settling_count: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_circuit_cycling_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_circuit_cycling_output>() == size_of::<[f64; 8]>());
 
 static CIRCUIT_CYCLING: Face = Face::new("circuit_cycling");
 
@@ -4526,7 +4527,7 @@ pub struct fw_cool_down_fit_input {
     /// is not in it); allowed 0.001 to 20; usually 0.05 to 2; default 0.3.
     pub reading_uncertainty: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_cool_down_fit_input>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_cool_down_fit_input>() == size_of::<[f64; 8]>());
 
 /// What comes out of fw_cool_down_fit.
 #[repr(C)]
@@ -4554,7 +4555,7 @@ pub struct fw_cool_down_fit_output {
     /// That over the uncertainty stated for a reading: near 1 where the model fits.
     pub residual_ratio: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_cool_down_fit_output>() == 10 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_cool_down_fit_output>() == size_of::<[f64; 10]>());
 
 static COOL_DOWN_FIT: Face = Face::new("cool_down_fit");
 
@@ -4637,7 +4638,7 @@ pub struct fw_touch_wait_input {
     /// °C); usually 313.15 to 343.15 (40 °C to 70 °C).
     pub contact_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_touch_wait_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_touch_wait_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_touch_wait.
 #[repr(C)]
@@ -4648,7 +4649,7 @@ pub struct fw_touch_wait_output {
     /// Surface less contact temperature now; negative where it may be touched.
     pub excess: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_touch_wait_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_touch_wait_output>() == size_of::<[f64; 2]>());
 
 static TOUCH_WAIT: Face = Face::new("touch_wait");
 
@@ -4724,7 +4725,7 @@ pub struct fw_installation_volume_input {
     /// Volume of vessels and appliances under test; allowed 0 to 10 (0 L to 10000 L); default 0 (0 L).
     pub other_volume: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_installation_volume_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_installation_volume_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_installation_volume.
 #[repr(C)]
@@ -4737,7 +4738,7 @@ pub struct fw_installation_volume_output {
     /// Volume in all.
     pub installation_volume: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_installation_volume_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_installation_volume_output>() == size_of::<[f64; 3]>());
 
 static INSTALLATION_VOLUME: Face = Face::new("installation_volume");
 
@@ -4836,7 +4837,7 @@ pub struct fw_tightness_test_input {
     /// default 101325 (1013.25 mbar).
     pub reference_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_tightness_test_input>() == 13 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_tightness_test_input>() == size_of::<[f64; 13]>());
 
 /// What comes out of fw_tightness_test.
 #[repr(C)]
@@ -4873,7 +4874,7 @@ pub struct fw_tightness_test_output {
     /// Least leak that this gauge would have shown in this test; NaN means: no readable movement stated.
     pub smallest_detectable_leak: fw_cubic_metre_per_second_at_reference_conditions,
 }
-const _: () = assert!(size_of::<fw_tightness_test_output>() == 14 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_tightness_test_output>() == size_of::<[f64; 14]>());
 
 static TIGHTNESS_TEST: Face = Face::new("tightness_test");
 
@@ -4968,7 +4969,7 @@ pub struct fw_tightness_plan_input {
     /// default 101325 (1013.25 mbar).
     pub reference_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_tightness_plan_input>() == 10 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_tightness_plan_input>() == size_of::<[f64; 10]>());
 
 /// What comes out of fw_tightness_plan.
 #[repr(C)]
@@ -4991,7 +4992,7 @@ pub struct fw_tightness_plan_output {
     /// duration stated.
     pub leak_masked_by_temperature: fw_cubic_metre_per_second_at_reference_conditions,
 }
-const _: () = assert!(size_of::<fw_tightness_plan_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_tightness_plan_output>() == size_of::<[f64; 6]>());
 
 static TIGHTNESS_PLAN: Face = Face::new("tightness_plan");
 
@@ -5081,7 +5082,7 @@ pub struct fw_let_by_input {
     /// default 101325 (1013.25 mbar).
     pub reference_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_let_by_input>() == 11 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_let_by_input>() == size_of::<[f64; 11]>());
 
 /// What comes out of fw_let_by.
 #[repr(C)]
@@ -5094,7 +5095,7 @@ pub struct fw_let_by_output {
     /// Least flow that this gauge would have shown; NaN means: no readable movement stated.
     pub smallest_detectable_flow: fw_cubic_metre_per_second_at_reference_conditions,
 }
-const _: () = assert!(size_of::<fw_let_by_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_let_by_output>() == size_of::<[f64; 3]>());
 
 static LET_BY: Face = Face::new("let_by");
 
@@ -5179,7 +5180,7 @@ pub struct fw_leak_scaling_input {
     /// Temperature of gas and air; allowed 233.15 to 333.15 (-40 °C to 60 °C); default 288.15 (15 °C).
     pub temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_leak_scaling_input>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_leak_scaling_input>() == size_of::<[f64; 8]>());
 
 /// What comes out of fw_leak_scaling.
 #[repr(C)]
@@ -5200,7 +5201,7 @@ pub struct fw_leak_scaling_output {
     /// Density of air at the temperature and one standard atmosphere.
     pub air_density: fw_kilogram_per_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_leak_scaling_output>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_leak_scaling_output>() == size_of::<[f64; 7]>());
 
 static LEAK_SCALING: Face = Face::new("leak_scaling");
 
@@ -5276,7 +5277,7 @@ pub struct fw_leak_class_input {
     /// stated.
     pub smallest_detectable_leak: fw_cubic_metre_per_second_at_reference_conditions,
 }
-const _: () = assert!(size_of::<fw_leak_class_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_leak_class_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_leak_class.
 #[repr(C)]
@@ -5289,7 +5290,7 @@ pub struct fw_leak_class_output {
     /// Leak at which the next class begins; NaN means: the last class has no end.
     pub class_below: fw_cubic_metre_per_second_at_reference_conditions,
 }
-const _: () = assert!(size_of::<fw_leak_class_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_leak_class_output>() == size_of::<[f64; 3]>());
 
 static LEAK_CLASS: Face = Face::new("leak_class");
 
@@ -5367,7 +5368,7 @@ pub struct fw_purge_input {
     /// means: not stated.
     pub purge_flow: fw_cubic_metre_per_second_at_the_meter,
 }
-const _: () = assert!(size_of::<fw_purge_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_purge_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_purge.
 #[repr(C)]
@@ -5380,7 +5381,7 @@ pub struct fw_purge_output {
     /// Time to pass it; NaN means: no flow stated.
     pub purge_time: fw_second,
 }
-const _: () = assert!(size_of::<fw_purge_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_purge_output>() == size_of::<[f64; 3]>());
 
 static PURGE: Face = Face::new("purge");
 
@@ -5446,7 +5447,7 @@ pub struct fw_purge_velocity_input {
     /// Length of the pipe; allowed 0.01 to 10000.
     pub length: fw_metre,
 }
-const _: () = assert!(size_of::<fw_purge_velocity_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_purge_velocity_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_purge_velocity.
 #[repr(C)]
@@ -5457,7 +5458,7 @@ pub struct fw_purge_velocity_output {
     /// Time in which the front passes the length.
     pub travel_time: fw_second,
 }
-const _: () = assert!(size_of::<fw_purge_velocity_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_purge_velocity_output>() == size_of::<[f64; 2]>());
 
 static PURGE_VELOCITY: Face = Face::new("purge_velocity");
 
@@ -5542,7 +5543,7 @@ pub struct fw_block_cool_down_input {
     /// °C to 100 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_block_cool_down_input>() == 10 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_block_cool_down_input>() == size_of::<[f64; 10]>());
 
 /// What comes out of fw_block_cool_down.
 #[repr(C)]
@@ -5565,7 +5566,7 @@ pub struct fw_block_cool_down_output {
     /// Temperature after an endless time.
     pub steady_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_block_cool_down_output>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_block_cool_down_output>() == size_of::<[f64; 7]>());
 
 static BLOCK_COOL_DOWN: Face = Face::new("block_cool_down");
 
@@ -5657,7 +5658,7 @@ pub struct fw_burner_cycling_input {
     /// for.
     pub wanted_on_time: fw_second,
 }
-const _: () = assert!(size_of::<fw_burner_cycling_input>() == 11 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_burner_cycling_input>() == size_of::<[f64; 11]>());
 
 /// What comes out of fw_burner_cycling.
 #[repr(C)]
@@ -5684,7 +5685,7 @@ pub struct fw_burner_cycling_output {
     /// no cycle.
     pub water_needed: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_burner_cycling_output>() == 9 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_burner_cycling_output>() == size_of::<[f64; 9]>());
 
 static BURNER_CYCLING: Face = Face::new("burner_cycling");
 
@@ -5743,7 +5744,7 @@ pub struct fw_tube_run_input {
     /// Length; allowed 0 to 100000; default 1.
     pub length: fw_metre,
 }
-const _: () = assert!(size_of::<fw_tube_run_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_tube_run_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_tube_run.
 #[repr(C)]
@@ -5768,7 +5769,7 @@ pub struct fw_tube_run_output {
     /// Outside surface.
     pub outer_surface: fw_square_metre,
 }
-const _: () = assert!(size_of::<fw_tube_run_output>() == 9 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_tube_run_output>() == size_of::<[f64; 9]>());
 
 static TUBE_RUN: Face = Face::new("tube_run");
 
@@ -5832,7 +5833,7 @@ pub struct fw_material_properties_input {
     /// °C to 300 °C); usually 273.15 to 383.15 (0 °C to 110 °C); default 323.15 (50 °C).
     pub temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_material_properties_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_material_properties_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_material_properties.
 #[repr(C)]
@@ -5855,7 +5856,7 @@ pub struct fw_material_properties_output {
     /// Highest emissivity in print; NaN means: not a finish.
     pub greatest_emissivity: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_material_properties_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_material_properties_output>() == size_of::<[f64; 8]>());
 
 static MATERIAL_PROPERTIES: Face = Face::new("material_properties");
 
@@ -5935,7 +5936,7 @@ pub struct fw_flow_from_heat_input {
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_flow_from_heat_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flow_from_heat_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_flow_from_heat.
 #[repr(C)]
@@ -5956,7 +5957,7 @@ pub struct fw_flow_from_heat_output {
     /// Volume flow by the rule of thumb of 4186 J/(kg K) and 1 kg/L, for comparison.
     pub volume_flow_by_rule: fw_cubic_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_flow_from_heat_output>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flow_from_heat_output>() == size_of::<[f64; 7]>());
 
 static FLOW_FROM_HEAT: Face = Face::new("flow_from_heat");
 
@@ -6034,7 +6035,7 @@ pub struct fw_heat_from_flow_input {
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_heat_from_flow_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_heat_from_flow_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_heat_from_flow.
 #[repr(C)]
@@ -6047,7 +6048,7 @@ pub struct fw_heat_from_flow_output {
     /// Heat carried.
     pub heat_output: fw_watt,
 }
-const _: () = assert!(size_of::<fw_heat_from_flow_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_heat_from_flow_output>() == size_of::<[f64; 3]>());
 
 static HEAT_FROM_FLOW: Face = Face::new("heat_from_flow");
 
@@ -6135,7 +6136,7 @@ pub struct fw_emitter_output_input {
     /// Output wanted now, where an emitter is to be chosen; allowed 1 to 1000000; NaN means: not asked.
     pub wanted_output: fw_watt,
 }
-const _: () = assert!(size_of::<fw_emitter_output_input>() == 9 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_emitter_output_input>() == size_of::<[f64; 9]>());
 
 /// What comes out of fw_emitter_output.
 #[repr(C)]
@@ -6153,7 +6154,7 @@ pub struct fw_emitter_output_output {
     /// output given.
     pub needed_rated_output: fw_watt,
 }
-const _: () = assert!(size_of::<fw_emitter_output_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_emitter_output_output>() == size_of::<[f64; 5]>());
 
 static EMITTER_OUTPUT: Face = Face::new("emitter_output");
 
@@ -6234,7 +6235,7 @@ pub struct fw_emitter_at_flow_input {
     /// Mean excess temperature of the rating: 50 K for 75/65/20 °C; allowed 5 to 80; default 50.
     pub rated_mean_excess: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_emitter_at_flow_input>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_emitter_at_flow_input>() == size_of::<[f64; 6]>());
 
 /// What comes out of fw_emitter_at_flow.
 #[repr(C)]
@@ -6249,7 +6250,7 @@ pub struct fw_emitter_at_flow_output {
     /// Share of the rated output.
     pub output_factor: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_emitter_at_flow_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_emitter_at_flow_output>() == size_of::<[f64; 4]>());
 
 static EMITTER_AT_FLOW: Face = Face::new("emitter_at_flow");
 
@@ -6342,7 +6343,7 @@ pub struct fw_water_pressure_drop_input {
     /// Velocity below which a notice is given that air may stay; allowed 0 to 2; default 0.2.
     pub least_velocity: fw_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_water_pressure_drop_input>() == 11 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_water_pressure_drop_input>() == size_of::<[f64; 11]>());
 
 /// What comes out of fw_water_pressure_drop.
 #[repr(C)]
@@ -6373,7 +6374,7 @@ pub struct fw_water_pressure_drop_output {
     /// Power that the drop takes from the liquid; a pump needs this over its efficiency.
     pub hydraulic_power: fw_watt,
 }
-const _: () = assert!(size_of::<fw_water_pressure_drop_output>() == 12 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_water_pressure_drop_output>() == size_of::<[f64; 12]>());
 
 static WATER_PRESSURE_DROP: Face = Face::new("water_pressure_drop");
 
@@ -6445,7 +6446,7 @@ pub struct fw_fitting_loss_input {
     /// Bore of the tube; allowed 0.001 to 1 (1 mm to 1000 mm); usually 0.006 to 0.2 (6 mm to 200 mm).
     pub bore: fw_metre,
 }
-const _: () = assert!(size_of::<fw_fitting_loss_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_fitting_loss_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_fitting_loss.
 #[repr(C)]
@@ -6461,7 +6462,7 @@ pub struct fw_fitting_loss_output {
     /// Equivalent length of the same tube.
     pub equivalent_length: fw_metre,
 }
-const _: () = assert!(size_of::<fw_fitting_loss_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_fitting_loss_output>() == size_of::<[f64; 4]>());
 
 static FITTING_LOSS: Face = Face::new("fitting_loss");
 
@@ -6540,7 +6541,7 @@ pub struct fw_static_head_input {
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_static_head_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_static_head_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_static_head.
 #[repr(C)]
@@ -6551,7 +6552,7 @@ pub struct fw_static_head_output {
     /// Pressure of the column.
     pub static_pressure: fw_pascal,
 }
-const _: () = assert!(size_of::<fw_static_head_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_static_head_output>() == size_of::<[f64; 2]>());
 
 static STATIC_HEAD: Face = Face::new("static_head");
 
@@ -6624,7 +6625,7 @@ pub struct fw_duty_point_input {
     /// to 1000 kPa); default 0 (0 kPa).
     pub static_pressure: fw_pascal,
 }
-const _: () = assert!(size_of::<fw_duty_point_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_duty_point_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_duty_point.
 #[repr(C)]
@@ -6639,7 +6640,7 @@ pub struct fw_duty_point_output {
     /// Power given to the water.
     pub hydraulic_power: fw_watt,
 }
-const _: () = assert!(size_of::<fw_duty_point_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_duty_point_output>() == size_of::<[f64; 4]>());
 
 static DUTY_POINT: Face = Face::new("duty_point");
 
@@ -6708,7 +6709,7 @@ pub struct fw_valve_kv_input {
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_valve_kv_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_valve_kv_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_valve_kv.
 #[repr(C)]
@@ -6719,7 +6720,7 @@ pub struct fw_valve_kv_output {
     /// Kv: flow at a drop of 1 bar of water of 1000 kg/m³.
     pub valve_kv: fw_cubic_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_valve_kv_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_valve_kv_output>() == size_of::<[f64; 2]>());
 
 static VALVE_KV: Face = Face::new("valve_kv");
 
@@ -6786,7 +6787,7 @@ pub struct fw_circuit_balance_input {
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_circuit_balance_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_circuit_balance_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_circuit_balance.
 #[repr(C)]
@@ -6803,7 +6804,7 @@ pub struct fw_circuit_balance_output {
     /// Greatest velocity in any section.
     pub greatest_velocity: fw_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_circuit_balance_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_circuit_balance_output>() == size_of::<[f64; 5]>());
 
 static CIRCUIT_BALANCE: Face = Face::new("circuit_balance");
 
@@ -6900,7 +6901,7 @@ pub struct fw_expansion_vessel_input {
     /// from the densities of the liquid.
     pub expansion_share: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_expansion_vessel_input>() == 12 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_expansion_vessel_input>() == size_of::<[f64; 12]>());
 
 /// What comes out of fw_expansion_vessel.
 #[repr(C)]
@@ -6930,7 +6931,7 @@ pub struct fw_expansion_vessel_output {
     /// Least pressure to which the cold system is filled, so that the reserve is in the vessel.
     pub fill_pressure: fw_pascal_gauge,
 }
-const _: () = assert!(size_of::<fw_expansion_vessel_output>() == 11 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_expansion_vessel_output>() == size_of::<[f64; 11]>());
 
 static EXPANSION_VESSEL: Face = Face::new("expansion_vessel");
 
@@ -7028,7 +7029,7 @@ pub struct fw_vessel_check_input {
     /// Share of glycol by mass; needs the setting `fluid`; allowed 0 to 0.6 (0 % to 60 %); default 0 (0 %).
     pub glycol_mass_fraction: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_vessel_check_input>() == 9 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_vessel_check_input>() == size_of::<[f64; 9]>());
 
 /// What comes out of fw_vessel_check.
 #[repr(C)]
@@ -7050,7 +7051,7 @@ pub struct fw_vessel_check_output {
     /// Water that leaves by the safety valve on heating up, and is missing when cold again.
     pub water_lost: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_vessel_check_output>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_vessel_check_output>() == size_of::<[f64; 7]>());
 
 static VESSEL_CHECK: Face = Face::new("vessel_check");
 
@@ -7137,7 +7138,7 @@ pub struct fw_system_content_input {
     /// Water in buffer vessels and anything else; allowed 0 to 1000 (0 L to 1000000 L); default 0 (0 L).
     pub other_content: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_system_content_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_system_content_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_system_content.
 #[repr(C)]
@@ -7156,7 +7157,7 @@ pub struct fw_system_content_output {
     /// Water to fill everything, the cistern too.
     pub content_with_cistern: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_system_content_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_system_content_output>() == size_of::<[f64; 6]>());
 
 static SYSTEM_CONTENT: Face = Face::new("system_content");
 
@@ -7243,7 +7244,7 @@ pub struct fw_heat_store_input {
     /// Heat capacity of anything else; allowed 0 to 1e9 (0 kJ/K to 1000000 kJ/K); default 0 (0 kJ/K).
     pub other_heat_capacity: fw_joule_per_kelvin,
 }
-const _: () = assert!(size_of::<fw_heat_store_input>() == 12 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_heat_store_input>() == size_of::<[f64; 12]>());
 
 /// What comes out of fw_heat_store.
 #[repr(C)]
@@ -7260,7 +7261,7 @@ pub struct fw_heat_store_output {
     /// Share of it that the water gives.
     pub water_share: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_heat_store_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_heat_store_output>() == size_of::<[f64; 5]>());
 
 static HEAT_STORE: Face = Face::new("heat_store");
 
@@ -7343,7 +7344,7 @@ pub struct fw_inhibitor_dose_input {
     /// Content of one container; allowed 1e-5 to 1 (0.01 L to 1000 L); default 0.001 (1 L).
     pub container_content: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_inhibitor_dose_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_inhibitor_dose_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_inhibitor_dose.
 #[repr(C)]
@@ -7356,7 +7357,7 @@ pub struct fw_inhibitor_dose_output {
     /// Containers that hold it, in parts of one.
     pub containers: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_inhibitor_dose_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_inhibitor_dose_output>() == size_of::<[f64; 3]>());
 
 static INHIBITOR_DOSE: Face = Face::new("inhibitor_dose");
 
@@ -7424,7 +7425,7 @@ pub struct fw_antifreeze_dose_input {
     /// (100 %).
     pub product_strength: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_antifreeze_dose_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_antifreeze_dose_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_antifreeze_dose.
 #[repr(C)]
@@ -7439,7 +7440,7 @@ pub struct fw_antifreeze_dose_output {
     /// Mass of glycol in the system afterwards.
     pub glycol_mass: fw_kilogram,
 }
-const _: () = assert!(size_of::<fw_antifreeze_dose_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_antifreeze_dose_output>() == size_of::<[f64; 4]>());
 
 static ANTIFREEZE_DOSE: Face = Face::new("antifreeze_dose");
 
@@ -7522,7 +7523,7 @@ pub struct fw_partial_drain_input {
     /// 0.0001666667 (600 L/h).
     pub fill_flow: fw_cubic_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_partial_drain_input>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_partial_drain_input>() == size_of::<[f64; 6]>());
 
 /// What comes out of fw_partial_drain.
 #[repr(C)]
@@ -7541,7 +7542,7 @@ pub struct fw_partial_drain_output {
     /// Time to fill up again.
     pub fill_time: fw_second,
 }
-const _: () = assert!(size_of::<fw_partial_drain_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_partial_drain_output>() == size_of::<[f64; 6]>());
 
 static PARTIAL_DRAIN: Face = Face::new("partial_drain");
 
@@ -7618,7 +7619,7 @@ pub struct fw_injector_flow_input {
     /// allowed 1000000 to 2e8 (1 MJ/m³ to 200 MJ/m³); NaN means: that of the fuel.
     pub gross_calorific_value: fw_joule_per_cubic_metre_gross,
 }
-const _: () = assert!(size_of::<fw_injector_flow_input>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_injector_flow_input>() == size_of::<[f64; 7]>());
 
 /// What comes out of fw_injector_flow.
 #[repr(C)]
@@ -7635,7 +7636,7 @@ pub struct fw_injector_flow_output {
     /// Heat input on the gross basis.
     pub heat_input_gross: fw_watt_gross,
 }
-const _: () = assert!(size_of::<fw_injector_flow_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_injector_flow_output>() == size_of::<[f64; 5]>());
 
 static INJECTOR_FLOW: Face = Face::new("injector_flow");
 
@@ -7729,7 +7730,7 @@ pub struct fw_injector_size_input {
     /// Number of like injectors; allowed 1 to 1000; default 1.
     pub injector_count: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_injector_size_input>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_injector_size_input>() == size_of::<[f64; 8]>());
 
 /// What comes out of fw_injector_size.
 #[repr(C)]
@@ -7742,7 +7743,7 @@ pub struct fw_injector_size_output {
     /// Diameter of one injector.
     pub injector_diameter: fw_metre,
 }
-const _: () = assert!(size_of::<fw_injector_size_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_injector_size_output>() == size_of::<[f64; 3]>());
 
 static INJECTOR_SIZE: Face = Face::new("injector_size");
 
@@ -7845,7 +7846,7 @@ pub struct fw_burner_pressure_input {
     /// mbar); NaN means: unchanged.
     pub new_barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_burner_pressure_input>() == 12 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_burner_pressure_input>() == size_of::<[f64; 12]>());
 
 /// What comes out of fw_burner_pressure.
 #[repr(C)]
@@ -7870,7 +7871,7 @@ pub struct fw_burner_pressure_output {
     /// New over known flow at reference conditions.
     pub reference_flow_ratio: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_burner_pressure_output>() == 9 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_burner_pressure_output>() == size_of::<[f64; 9]>());
 
 static BURNER_PRESSURE: Face = Face::new("burner_pressure");
 
@@ -7955,7 +7956,7 @@ pub struct fw_altitude_input {
     /// 333.15 (-50 °C to 60 °C); NaN means: standard atmosphere.
     pub air_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_altitude_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_altitude_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_altitude.
 #[repr(C)]
@@ -7970,7 +7971,7 @@ pub struct fw_altitude_output {
     /// Heat input over that at sea level, gas temperature, injector and burner pressure the same.
     pub heat_input_ratio: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_altitude_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_altitude_output>() == size_of::<[f64; 4]>());
 
 static ALTITUDE: Face = Face::new("altitude");
 
@@ -8071,7 +8072,7 @@ pub struct fw_gas_pipe_drop_input {
     /// the fuel.
     pub gas_viscosity: fw_pascal_second,
 }
-const _: () = assert!(size_of::<fw_gas_pipe_drop_input>() == 13 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_pipe_drop_input>() == size_of::<[f64; 13]>());
 
 /// What comes out of fw_gas_pipe_drop.
 #[repr(C)]
@@ -8108,7 +8109,7 @@ pub struct fw_gas_pipe_drop_output {
     /// Greatest gauge pressure at the end of the pipe.
     pub outlet_pressure_high: fw_pascal_gauge,
 }
-const _: () = assert!(size_of::<fw_gas_pipe_drop_output>() == 15 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_pipe_drop_output>() == size_of::<[f64; 15]>());
 
 static GAS_PIPE_DROP: Face = Face::new("gas_pipe_drop");
 
@@ -8225,7 +8226,7 @@ pub struct fw_gas_pipe_discharge_input {
     /// the fuel.
     pub gas_viscosity: fw_pascal_second,
 }
-const _: () = assert!(size_of::<fw_gas_pipe_discharge_input>() == 12 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_pipe_discharge_input>() == size_of::<[f64; 12]>());
 
 /// What comes out of fw_gas_pipe_discharge.
 #[repr(C)]
@@ -8248,7 +8249,7 @@ pub struct fw_gas_pipe_discharge_output {
     /// Flow by Pole's old formula, for comparison only: it promises too much in small pipes.
     pub flow_by_pole: fw_cubic_metre_per_second_at_reference_conditions,
 }
-const _: () = assert!(size_of::<fw_gas_pipe_discharge_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_pipe_discharge_output>() == size_of::<[f64; 8]>());
 
 static GAS_PIPE_DISCHARGE: Face = Face::new("gas_pipe_discharge");
 
@@ -8339,7 +8340,7 @@ pub struct fw_gas_installation_input {
     /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
     pub barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_gas_installation_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_installation_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_gas_installation.
 #[repr(C)]
@@ -8362,7 +8363,7 @@ pub struct fw_gas_installation_output {
     /// Gas held by the pipes, fittings counted by their equivalent length.
     pub pipe_volume: fw_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_gas_installation_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_installation_output>() == size_of::<[f64; 8]>());
 
 static GAS_INSTALLATION: Face = Face::new("gas_installation");
 
@@ -8456,7 +8457,7 @@ pub struct fw_gas_pipe_sizing_input {
     /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
     pub barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_gas_pipe_sizing_input>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_pipe_sizing_input>() == size_of::<[f64; 6]>());
 
 /// What comes out of fw_gas_pipe_sizing.
 #[repr(C)]
@@ -8475,7 +8476,7 @@ pub struct fw_gas_pipe_sizing_output {
     /// Widest bore chosen.
     pub widest_bore: fw_metre,
 }
-const _: () = assert!(size_of::<fw_gas_pipe_sizing_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_gas_pipe_sizing_output>() == size_of::<[f64; 6]>());
 
 static GAS_PIPE_SIZING: Face = Face::new("gas_pipe_sizing");
 
@@ -8561,7 +8562,7 @@ pub struct fw_absolute_pressure_input {
     /// to 1100 mbar); usually 80000 to 105000 (800 mbar to 1050 mbar).
     pub barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_absolute_pressure_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_absolute_pressure_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_absolute_pressure.
 #[repr(C)]
@@ -8570,7 +8571,7 @@ pub struct fw_absolute_pressure_output {
     /// Pressure above vacuum: what gas laws need.
     pub absolute_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_absolute_pressure_output>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_absolute_pressure_output>() == size_of::<[f64; 1]>());
 
 static ABSOLUTE_PRESSURE: Face = Face::new("absolute_pressure");
 
@@ -8641,7 +8642,7 @@ pub struct fw_analyser_reading_input {
     /// to 1000000 ppm); default 0 (0 ppm).
     pub clean_air_value: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_analyser_reading_input>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_analyser_reading_input>() == size_of::<[f64; 8]>());
 
 /// What comes out of fw_analyser_reading.
 #[repr(C)]
@@ -8658,7 +8659,7 @@ pub struct fw_analyser_reading_output {
     /// Zero error in clean air; NaN means: not recorded.
     pub zero_error: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_analyser_reading_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_analyser_reading_output>() == size_of::<[f64; 5]>());
 
 static ANALYSER_READING: Face = Face::new("analyser_reading");
 
@@ -8728,7 +8729,7 @@ pub struct fw_flame_supervision_voltage_input {
     /// not measured.
     pub closing_time: fw_second,
 }
-const _: () = assert!(size_of::<fw_flame_supervision_voltage_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flame_supervision_voltage_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_flame_supervision_voltage.
 #[repr(C)]
@@ -8744,7 +8745,7 @@ pub struct fw_flame_supervision_voltage_output {
     /// Time from putting the pilot out to the valve closing, as read; NaN means: not measured.
     pub closing_time: fw_second,
 }
-const _: () = assert!(size_of::<fw_flame_supervision_voltage_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flame_supervision_voltage_output>() == size_of::<[f64; 4]>());
 
 static FLAME_SUPERVISION_VOLTAGE: Face = Face::new("flame_supervision_voltage");
 
@@ -8813,7 +8814,7 @@ pub struct fw_inclined_gauge_input {
     /// Acceleration of gravity at the place; allowed 9.7 to 9.9; usually 9.78 to 9.84; default 9.80665.
     pub gravity: fw_metre_per_second_squared,
 }
-const _: () = assert!(size_of::<fw_inclined_gauge_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_inclined_gauge_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_inclined_gauge.
 #[repr(C)]
@@ -8824,7 +8825,7 @@ pub struct fw_inclined_gauge_output {
     /// Pressure above the atmosphere; negative for a draught.
     pub pressure: fw_pascal_gauge,
 }
-const _: () = assert!(size_of::<fw_inclined_gauge_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_inclined_gauge_output>() == size_of::<[f64; 2]>());
 
 static INCLINED_GAUGE: Face = Face::new("inclined_gauge");
 
@@ -8895,7 +8896,7 @@ pub struct fw_liquid_column_input {
     /// 101325 (1013.25 mbar).
     pub barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_liquid_column_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_liquid_column_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_liquid_column.
 #[repr(C)]
@@ -8915,7 +8916,7 @@ pub struct fw_liquid_column_output {
     /// Share by which the conventional figure is too high; NaN means: no level difference.
     pub convention_error: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_liquid_column_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_liquid_column_output>() == size_of::<[f64; 6]>());
 
 static LIQUID_COLUMN: Face = Face::new("liquid_column");
 
@@ -8989,7 +8990,7 @@ pub struct fw_local_gravity_input {
     /// Height above sea level; allowed -500 to 9000; usually -10 to 2500; default 0.
     pub height: fw_metre,
 }
-const _: () = assert!(size_of::<fw_local_gravity_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_local_gravity_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_local_gravity.
 #[repr(C)]
@@ -9000,7 +9001,7 @@ pub struct fw_local_gravity_output {
     /// Share by which it exceeds standard gravity, 9.80665 m/s².
     pub excess_over_standard: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_local_gravity_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_local_gravity_output>() == size_of::<[f64; 2]>());
 
 static LOCAL_GRAVITY: Face = Face::new("local_gravity");
 
@@ -9062,7 +9063,7 @@ pub struct fw_platinum_resistance_input {
     /// to 100; usually 0 to 5; default 0.
     pub lead_resistance: fw_ohm,
 }
-const _: () = assert!(size_of::<fw_platinum_resistance_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_platinum_resistance_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_platinum_resistance.
 #[repr(C)]
@@ -9085,7 +9086,7 @@ pub struct fw_platinum_resistance_output {
     /// Relative change of the resistance with temperature, referred to 0 °C.
     pub sensitivity: fw_per_kelvin,
 }
-const _: () = assert!(size_of::<fw_platinum_resistance_output>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_platinum_resistance_output>() == size_of::<[f64; 8]>());
 
 static PLATINUM_RESISTANCE: Face = Face::new("platinum_resistance");
 
@@ -9153,7 +9154,7 @@ pub struct fw_platinum_temperature_input {
     /// to 100; usually 0 to 5; default 0.
     pub lead_resistance: fw_ohm,
 }
-const _: () = assert!(size_of::<fw_platinum_temperature_input>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_platinum_temperature_input>() == size_of::<[f64; 3]>());
 
 /// What comes out of fw_platinum_temperature.
 #[repr(C)]
@@ -9170,7 +9171,7 @@ pub struct fw_platinum_temperature_output {
     /// Half-width of the tolerance of the class at this temperature; NaN means: no class was named.
     pub tolerance: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_platinum_temperature_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_platinum_temperature_output>() == size_of::<[f64; 5]>());
 
 static PLATINUM_TEMPERATURE: Face = Face::new("platinum_temperature");
 
@@ -9242,7 +9243,7 @@ pub struct fw_thermistor_beta_input {
     /// Beta of the thermistor; allowed 1000 to 10000; usually 2800 to 4600.
     pub beta: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_thermistor_beta_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_beta_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_thermistor_beta.
 #[repr(C)]
@@ -9253,7 +9254,7 @@ pub struct fw_thermistor_beta_output {
     /// Relative change of the resistance with temperature there.
     pub sensitivity: fw_per_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermistor_beta_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_beta_output>() == size_of::<[f64; 2]>());
 
 static THERMISTOR_BETA: Face = Face::new("thermistor_beta");
 
@@ -9317,7 +9318,7 @@ pub struct fw_thermistor_beta_of_points_input {
     /// Second temperature; allowed 213.15 to 573.15 (-60 °C to 300 °C).
     pub second_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermistor_beta_of_points_input>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_beta_of_points_input>() == size_of::<[f64; 4]>());
 
 /// What comes out of fw_thermistor_beta_of_points.
 #[repr(C)]
@@ -9326,7 +9327,7 @@ pub struct fw_thermistor_beta_of_points_output {
     /// Beta of the thermistor between the two temperatures.
     pub beta: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_thermistor_beta_of_points_output>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_beta_of_points_output>() == size_of::<[f64; 1]>());
 
 static THERMISTOR_BETA_OF_POINTS: Face = Face::new("thermistor_beta_of_points");
 
@@ -9382,7 +9383,7 @@ pub struct fw_thermistor_temperature_input {
     /// Resistance measured; allowed 1 to 1e7; usually 100 to 100000.
     pub resistance: fw_ohm,
 }
-const _: () = assert!(size_of::<fw_thermistor_temperature_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_temperature_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_thermistor_temperature.
 #[repr(C)]
@@ -9393,7 +9394,7 @@ pub struct fw_thermistor_temperature_output {
     /// Relative change of the resistance with temperature there.
     pub sensitivity: fw_per_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermistor_temperature_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_temperature_output>() == size_of::<[f64; 2]>());
 
 static THERMISTOR_TEMPERATURE: Face = Face::new("thermistor_temperature");
 
@@ -9476,7 +9477,7 @@ pub struct fw_thermistor_check_input {
     /// Resistance measured, if it was; allowed 0.1 to 1e8; NaN means: not measured.
     pub measured_resistance: fw_ohm,
 }
-const _: () = assert!(size_of::<fw_thermistor_check_input>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_check_input>() == size_of::<[f64; 6]>());
 
 /// What comes out of fw_thermistor_check.
 #[repr(C)]
@@ -9497,7 +9498,7 @@ pub struct fw_thermistor_check_output {
     /// resistance.
     pub deviation: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_thermistor_check_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_check_output>() == size_of::<[f64; 6]>());
 
 static THERMISTOR_CHECK: Face = Face::new("thermistor_check");
 
@@ -9581,7 +9582,7 @@ pub struct fw_thermistor_fit_input {
     /// A resistance to be turned into a temperature with the fit; allowed 1 to 1e7; NaN means: none asked.
     pub resistance: fw_ohm,
 }
-const _: () = assert!(size_of::<fw_thermistor_fit_input>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_fit_input>() == size_of::<[f64; 7]>());
 
 /// What comes out of fw_thermistor_fit.
 #[repr(C)]
@@ -9597,7 +9598,7 @@ pub struct fw_thermistor_fit_output {
     /// temperature there.
     pub temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermistor_fit_output>() == 4 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermistor_fit_output>() == size_of::<[f64; 4]>());
 
 static THERMISTOR_FIT: Face = Face::new("thermistor_fit");
 
@@ -9659,7 +9660,7 @@ pub struct fw_thermocouple_temperature_input {
     /// °C); usually 273.15 to 313.15 (0 °C to 40 °C).
     pub reference_junction_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermocouple_temperature_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermocouple_temperature_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_thermocouple_temperature.
 #[repr(C)]
@@ -9680,7 +9681,7 @@ pub struct fw_thermocouple_temperature_output {
     /// type has no such class.
     pub tolerance: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_thermocouple_temperature_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermocouple_temperature_output>() == size_of::<[f64; 6]>());
 
 static THERMOCOUPLE_TEMPERATURE: Face = Face::new("thermocouple_temperature");
 
@@ -9748,7 +9749,7 @@ pub struct fw_thermocouple_voltage_input {
     /// °C); usually 273.15 to 313.15 (0 °C to 40 °C); default 273.15 (0 °C).
     pub reference_junction_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermocouple_voltage_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermocouple_voltage_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_thermocouple_voltage.
 #[repr(C)]
@@ -9766,7 +9767,7 @@ pub struct fw_thermocouple_voltage_output {
     /// type has no such class.
     pub tolerance: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_thermocouple_voltage_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermocouple_voltage_output>() == size_of::<[f64; 5]>());
 
 static THERMOCOUPLE_VOLTAGE: Face = Face::new("thermocouple_voltage");
 
@@ -9832,7 +9833,7 @@ pub struct fw_thermostat_differential_input {
     /// 200 °C); usually 283.15 to 368.15 (10 °C to 95 °C).
     pub cut_in_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermostat_differential_input>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermostat_differential_input>() == size_of::<[f64; 2]>());
 
 /// What comes out of fw_thermostat_differential.
 #[repr(C)]
@@ -9843,7 +9844,7 @@ pub struct fw_thermostat_differential_output {
     /// Middle between them.
     pub mid_point: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermostat_differential_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermostat_differential_output>() == size_of::<[f64; 2]>());
 
 static THERMOSTAT_DIFFERENTIAL: Face = Face::new("thermostat_differential");
 
@@ -9906,7 +9907,7 @@ pub struct fw_thermostat_test_input {
     /// stated.
     pub set_point: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_thermostat_test_input>() == 1 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermostat_test_input>() == size_of::<[f64; 1]>());
 
 /// What comes out of fw_thermostat_test.
 #[repr(C)]
@@ -9943,7 +9944,7 @@ pub struct fw_thermostat_test_output {
     /// Standard uncertainty of the drift of the cut-out per cycle; NaN means: fewer than three readings.
     pub cut_out_drift_uncertainty: fw_kelvin_difference,
 }
-const _: () = assert!(size_of::<fw_thermostat_test_output>() == 14 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_thermostat_test_output>() == size_of::<[f64; 14]>());
 
 static THERMOSTAT_TEST: Face = Face::new("thermostat_test");
 
@@ -10029,7 +10030,7 @@ pub struct fw_u_gauge_input {
     /// 101325 (1013.25 mbar).
     pub barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_u_gauge_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_u_gauge_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_u_gauge.
 #[repr(C)]
@@ -10049,7 +10050,7 @@ pub struct fw_u_gauge_output {
     /// Share by which the conventional figure is too high; NaN means: no level difference.
     pub convention_error: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_u_gauge_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_u_gauge_output>() == size_of::<[f64; 6]>());
 
 static U_GAUGE: Face = Face::new("u_gauge");
 
@@ -10135,7 +10136,7 @@ pub struct fw_vent_free_area_input {
     /// 0.01 to 1 (1 % to 100 %); usually 0.2 to 0.9 (20 % to 90 %); NaN means: the openings are measured.
     pub free_share: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_vent_free_area_input>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_vent_free_area_input>() == size_of::<[f64; 6]>());
 
 /// What comes out of fw_vent_free_area.
 #[repr(C)]
@@ -10148,7 +10149,7 @@ pub struct fw_vent_free_area_output {
     /// Free over overall area.
     pub free_share: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_vent_free_area_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_vent_free_area_output>() == size_of::<[f64; 3]>());
 
 static VENT_FREE_AREA: Face = Face::new("vent_free_area");
 
@@ -10219,7 +10220,7 @@ pub struct fw_opening_flow_input {
     /// Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
     pub air_density: fw_kilogram_per_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_opening_flow_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_opening_flow_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_opening_flow.
 #[repr(C)]
@@ -10232,7 +10233,7 @@ pub struct fw_opening_flow_output {
     /// Mean velocity over the free area.
     pub mean_velocity: fw_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_opening_flow_output>() == 3 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_opening_flow_output>() == size_of::<[f64; 3]>());
 
 static OPENING_FLOW: Face = Face::new("opening_flow");
 
@@ -10305,7 +10306,7 @@ pub struct fw_opening_size_input {
     /// Density of the air; allowed 0.3 to 2; usually 0.9 to 1.35; default 1.2041.
     pub air_density: fw_kilogram_per_cubic_metre,
 }
-const _: () = assert!(size_of::<fw_opening_size_input>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_opening_size_input>() == size_of::<[f64; 5]>());
 
 /// What comes out of fw_opening_size.
 #[repr(C)]
@@ -10316,7 +10317,7 @@ pub struct fw_opening_size_output {
     /// Equivalent area needed.
     pub equivalent_area: fw_square_metre_equivalent,
 }
-const _: () = assert!(size_of::<fw_opening_size_output>() == 2 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_opening_size_output>() == size_of::<[f64; 2]>());
 
 static OPENING_SIZE: Face = Face::new("opening_size");
 
@@ -10398,7 +10399,7 @@ pub struct fw_ventilation_need_input {
     /// m³/(h·kW)); NaN means: the rule asks for no air flow.
     pub air_flow_rate: fw_cubic_metre_per_joule,
 }
-const _: () = assert!(size_of::<fw_ventilation_need_input>() == 8 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_ventilation_need_input>() == size_of::<[f64; 8]>());
 
 /// What comes out of fw_ventilation_need.
 #[repr(C)]
@@ -10415,7 +10416,7 @@ pub struct fw_ventilation_need_output {
     /// Air flow asked for; NaN means: the rule asks for no air flow.
     pub air_flow: fw_cubic_metre_per_second,
 }
-const _: () = assert!(size_of::<fw_ventilation_need_output>() == 5 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_ventilation_need_output>() == size_of::<[f64; 5]>());
 
 static VENTILATION_NEED: Face = Face::new("ventilation_need");
 
@@ -10497,7 +10498,7 @@ pub struct fw_room_concentration_input {
     /// Share whose time is asked for; allowed 0 to 1 (0 ppm to 1000000 ppm); NaN means: none asked for.
     pub level: fw_ratio_wet,
 }
-const _: () = assert!(size_of::<fw_room_concentration_input>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_room_concentration_input>() == size_of::<[f64; 7]>());
 
 /// What comes out of fw_room_concentration.
 #[repr(C)]
@@ -10516,7 +10517,7 @@ pub struct fw_room_concentration_output {
     /// Time at which the level asked for is met; NaN means: never reached, or none asked for.
     pub time_to_level: fw_second,
 }
-const _: () = assert!(size_of::<fw_room_concentration_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_room_concentration_output>() == size_of::<[f64; 6]>());
 
 static ROOM_CONCENTRATION: Face = Face::new("room_concentration");
 
@@ -10593,7 +10594,7 @@ pub struct fw_natural_draught_input {
     /// 50; default 0.
     pub pressure_loss: fw_pascal,
 }
-const _: () = assert!(size_of::<fw_natural_draught_input>() == 7 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_natural_draught_input>() == size_of::<[f64; 7]>());
 
 /// What comes out of fw_natural_draught.
 #[repr(C)]
@@ -10613,7 +10614,7 @@ pub struct fw_natural_draught_output {
     /// flue without height has no draught to turn.
     pub reversal_outdoor_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_natural_draught_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_natural_draught_output>() == size_of::<[f64; 6]>());
 
 static NATURAL_DRAUGHT: Face = Face::new("natural_draught");
 
@@ -10701,7 +10702,7 @@ pub struct fw_flue_flow_input {
     /// 0.
     pub loss_coefficient: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_flue_flow_input>() == 10 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_flow_input>() == size_of::<[f64; 10]>());
 
 /// What comes out of fw_flue_flow.
 #[repr(C)]
@@ -10720,7 +10721,7 @@ pub struct fw_flue_flow_output {
     /// Pressure lost by friction and at the fittings.
     pub pressure_loss: fw_pascal,
 }
-const _: () = assert!(size_of::<fw_flue_flow_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_flow_output>() == size_of::<[f64; 6]>());
 
 static FLUE_FLOW: Face = Face::new("flue_flow");
 
@@ -10833,7 +10834,7 @@ pub struct fw_chimney_draught_input {
     /// 105000 (940 mbar to 1050 mbar); default 101325 (1013.25 mbar).
     pub barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_chimney_draught_input>() == 20 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_chimney_draught_input>() == size_of::<[f64; 20]>());
 
 /// What comes out of fw_chimney_draught.
 #[repr(C)]
@@ -10875,7 +10876,7 @@ pub struct fw_chimney_draught_output {
     /// point.
     pub wet_from: fw_metre,
 }
-const _: () = assert!(size_of::<fw_chimney_draught_output>() == 17 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_chimney_draught_output>() == size_of::<[f64; 17]>());
 
 static CHIMNEY_DRAUGHT: Face = Face::new("chimney_draught");
 
@@ -10961,7 +10962,7 @@ pub struct fw_flue_gas_flow_input {
     /// mbar to 1050 mbar); default 101325 (1013.25 mbar).
     pub barometric_pressure: fw_pascal_absolute,
 }
-const _: () = assert!(size_of::<fw_flue_gas_flow_input>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_gas_flow_input>() == size_of::<[f64; 6]>());
 
 /// What comes out of fw_flue_gas_flow.
 #[repr(C)]
@@ -10980,7 +10981,7 @@ pub struct fw_flue_gas_flow_output {
     /// Dew point of that vapour; NaN means: below freezing.
     pub dew_point: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_flue_gas_flow_output>() == 6 * size_of::<f64>());
+const _: () = assert!(size_of::<fw_flue_gas_flow_output>() == size_of::<[f64; 6]>());
 
 static FLUE_GAS_FLOW: Face = Face::new("flue_gas_flow");
 

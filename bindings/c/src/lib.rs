@@ -11,6 +11,7 @@
 pub mod call;
 pub mod context;
 #[rustfmt::skip]
+#[allow(clippy::identity_op)]
 pub mod functions;
 pub mod guard;
 pub mod json;

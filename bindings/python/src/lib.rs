@@ -3,6 +3,8 @@
 //! Names, units, ranges and meanings come from the catalogue at run time; there is no code here
 //! for any one calculation.
 
+#![allow(clippy::needless_pass_by_value, clippy::type_complexity, reason = "the forms that Python hands over")]
+
 mod convert;
 mod prepared;
 

@@ -82,16 +82,15 @@ impl Prepared {
         for (key, value) in fields.into_iter().flatten() {
             // Keywords are interned, so that the address usually tells.
             let place = self.names.iter().position(|n| n.as_ptr() == key.as_ptr());
-            let place = match place {
-                Some(place) => place,
-                None => {
-                    let name = key.cast::<PyString>()?.to_str()?;
-                    let fields = self.columns.entry().inputs();
-                    fields
-                        .iter()
-                        .position(|f| f.name == name)
-                        .ok_or_else(|| error(py, &Error::unknown_name("field", name, fields.iter().map(|f| f.name))))?
-                }
+            let place = if let Some(place) = place {
+                place
+            } else {
+                let name = key.cast::<PyString>()?.to_str()?;
+                let fields = self.columns.entry().inputs();
+                fields
+                    .iter()
+                    .position(|f| f.name == name)
+                    .ok_or_else(|| error(py, &Error::unknown_name("field", name, fields.iter().map(|f| f.name))))?
             };
             input[place] = value.extract::<f64>()?;
         }

@@ -339,7 +339,7 @@ mod tests {
         let evaluated = ChimneyDraught.evaluate(&bare).unwrap();
         assert_eq!(evaluated.judged.raised.0, 1 << WET);
         let wet_from = evaluated.output.wet_from.si();
-        assert!(wet_from >= 0.0 && wet_from < 6.0);
+        assert!((0.0..6.0).contains(&wet_from));
         // Steam tables print 10.10 kPa at 46 degC; 10 % of 1013.25 mbar is 10.13 kPa.
         assert!((evaluated.output.dew_point.si() - 273.15 - 46.06).abs() < 0.05);
         let insulated = ChimneyState { thermal_resistance: InsulanceFactor::from_si(2.0), ..example() };

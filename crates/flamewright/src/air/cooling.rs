@@ -213,7 +213,7 @@ mod tests {
         assert!((flue_gas_conductivity(373.15) - 0.0288).abs() < 1e-12);
         let got = cooling(&example());
         // 4 m / (pi D mu): 4 * 0.0105 / (pi * 0.125 * mu) with mu at the mean temperature.
-        let by_hand = 4.0 * 0.0105 / (3.141_592_653_589_793 * 0.125 * flue_gas_viscosity(got.mean_temperature));
+        let by_hand = 4.0 * 0.0105 / (core::f64::consts::PI * 0.125 * flue_gas_viscosity(got.mean_temperature));
         assert!((got.reynolds / by_hand - 1.0).abs() < 1e-9);
         assert!(got.outlet_wall_temperature < got.outlet_temperature && got.outlet_temperature < got.mean_temperature);
     }

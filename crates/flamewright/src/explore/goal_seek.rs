@@ -151,9 +151,9 @@ fn narrow(a: f64, miss_a: f64, b: f64, miss_b: f64, mut miss: impl FnMut(f64) ->
                 (s * (2.0 * half * q * (q - r) - (b - a) * (r - 1.0)), (q - 1.0) * (r - 1.0) * (s - 1.0))
             };
             if p > 0.0 {
-                q = -q
+                q = -q;
             } else {
-                p = -p
+                p = -p;
             }
             if 2.0 * p < (3.0 * half * q - (tolerance * q).abs()).min((last * q).abs()) {
                 last = step;

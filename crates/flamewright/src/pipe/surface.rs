@@ -260,7 +260,7 @@ pub fn balance(
     let warmest = inner_temperature.max(air).max(radiant_temperature);
     let around = Surroundings { air_temperature: air, radiant_temperature, emissivity, pressure: outside.pressure };
     let start = still_air_balance(inner_temperature, resistance, outside.diameter, &around);
-    let solved = secant_root(&excess, &start, resistance * PI * outside.diameter);
+    let solved = secant_root(excess, &start, resistance * PI * outside.diameter);
     at(if solved >= coldest && solved <= warmest { solved } else { rising_root(excess, coldest, warmest, TOLERANCE) })
 }
 

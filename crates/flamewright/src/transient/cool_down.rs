@@ -687,11 +687,13 @@ pub(crate) mod tests {
 
     #[test]
     fn tables_hold_thresholds_traces_and_heat_by_circuit() {
-        let mut calculation = CoolDown::default();
-        calculation.thresholds = vec![
-            NamedThreshold { name: "hand can rest".to_owned(), temperature: ThermodynamicTemperature::from_si(323.15) },
-            NamedThreshold { name: "below the room".to_owned(), temperature: ThermodynamicTemperature::from_si(290.15) },
-        ];
+        let mut calculation = CoolDown {
+            thresholds: vec![
+                NamedThreshold { name: "hand can rest".to_owned(), temperature: ThermodynamicTemperature::from_si(323.15) },
+                NamedThreshold { name: "below the room".to_owned(), temperature: ThermodynamicTemperature::from_si(290.15) },
+            ],
+            ..CoolDown::default()
+        };
         calculation.layout.circuits.push(radiator(Opening::OpenedAfter));
         let tables = calculation.tables(&bypass());
         let names: Vec<_> = tables.iter().map(|table| table.name).collect();

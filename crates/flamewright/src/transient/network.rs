@@ -1136,7 +1136,8 @@ mod tests {
     #[test]
     fn steady_state_has_no_change_left() {
         let mut model = model();
-        let steady = model.steady(&model.initial().to_vec()).unwrap();
+        let start = model.initial().to_vec();
+        let steady = model.steady(&start).unwrap();
         let mut rates = vec![0.0; steady.len()];
         model.rates(&steady, &mut rates);
         assert!(rates[..model.temperatures].iter().all(|rate| rate.abs() < 1e-12), "{rates:?}");
@@ -1147,7 +1148,8 @@ mod tests {
         closed.sensors.clear();
         let mut model = Model::new(&closed).unwrap();
         model.set_firing(Firing::Fixed(1000.0));
-        assert!(model.steady(&model.initial().to_vec()).is_none());
+        let start = model.initial().to_vec();
+        assert!(model.steady(&start).is_none());
     }
 
     #[test]

@@ -416,7 +416,7 @@ mod tests {
     use super::super::thermostat::Thermostat;
     use super::*;
     use std::collections::BTreeMap;
-    use std::string::{String, ToString};
+    use std::string::String;
     use std::{println, vec};
 
     const KELVIN: f64 = 273.15;
@@ -441,7 +441,7 @@ mod tests {
     fn circuit_cases() -> BTreeMap<String, BTreeMap<String, String>> {
         rows(include_str!("../../../../tests/reference/heat/cooldown_circuit_params.csv"))
             .into_iter()
-            .map(|row| (row["case_id"].to_string(), row))
+            .map(|row| (row["case_id"].clone(), row))
             .collect()
     }
 

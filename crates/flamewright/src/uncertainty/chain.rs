@@ -29,6 +29,16 @@ struct Link {
     first_output: usize,
 }
 
+impl Link {
+    /// Computes the link into its own places among all outputs.
+    fn store(&self, given: &[f64], output: &mut [f64]) {
+        let count = self.prepared.entry().outputs().len();
+        if let Some(slots) = output.get_mut(self.first_output..self.first_output + count) {
+            self.prepared.compute(given, slots);
+        }
+    }
+}
+
 /// A chain of calculations over basic inputs. Its outputs are those of all links, in order.
 #[derive(Default)]
 pub struct Chain {
@@ -99,7 +109,7 @@ impl Chain {
         let mut all = Vec::new();
         for link in &self.links {
             let given = self.gather(&link.bindings, input, &output);
-            self.store(link, &given, &mut output);
+            link.store(&given, &mut output);
             all.push(given);
         }
         all
@@ -131,12 +141,6 @@ impl Chain {
         };
         bindings.iter().map(value).collect()
     }
-    fn store(&self, link: &Link, given: &[f64], output: &mut [f64]) {
-        let count = link.prepared.entry().outputs().len();
-        if let Some(slots) = output.get_mut(link.first_output..link.first_output + count) {
-            link.prepared.compute(given, slots);
-        }
-    }
 }
 
 impl Model for Chain {
@@ -149,7 +153,7 @@ impl Model for Chain {
     fn compute(&self, input: &[f64], output: &mut [f64]) {
         for link in &self.links {
             let given = self.gather(&link.bindings, input, output);
-            self.store(link, &given, output);
+            link.store(&given, output);
         }
     }
     fn range(&self, i: usize) -> (f64, f64) {

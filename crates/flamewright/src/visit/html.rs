@@ -137,7 +137,7 @@ impl Assessment {
             }
             *out += "</table>\n";
         }
-        for note in self.footnotes(group) {
+        for note in group.footnotes() {
             *out += &format!("<p class=\"small\">{}</p>\n", escape(&note));
         }
         *out += "</section>\n";

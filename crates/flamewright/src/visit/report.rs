@@ -78,6 +78,31 @@ pub(crate) struct Group<'a> {
 }
 
 impl Group<'_> {
+    /// What the parts of a group took by default, and which results they could not give and why.
+    pub(crate) fn footnotes(&self) -> Vec<String> {
+        let mut notes = Vec::new();
+        let once = |list: &mut Vec<String>, text: String| {
+            if !list.contains(&text) {
+                list.push(text);
+            }
+        };
+        let (mut assumed, mut absent) = (Vec::new(), Vec::new());
+        for part in &self.parts {
+            for value in part.inputs.iter().filter(|v| v.assumed && !v.value.is_nan()) {
+                once(&mut assumed, format!("{} {}", words(value.field.name), value.field.show(value.value, 5)));
+            }
+            for value in part.outputs.iter().filter(|v| v.value.is_nan() && !v.field.detail) {
+                once(&mut absent, format!("{} ({})", words(value.field.name), value.field.absent));
+            }
+        }
+        if !assumed.is_empty() {
+            notes.push(format!("not given, so taken: {}", assumed.join("; ")));
+        }
+        if !absent.is_empty() {
+            notes.push(format!("no value for: {}", absent.join("; ")));
+        }
+        notes
+    }
     pub(crate) fn first(&self) -> &PartResult {
         self.parts[0]
     }
@@ -234,32 +259,6 @@ impl Assessment {
         out
     }
 
-    /// What the parts of a group took by default, and which results they could not give and why.
-    pub(crate) fn footnotes(&self, group: &Group<'_>) -> Vec<String> {
-        let mut notes = Vec::new();
-        let once = |list: &mut Vec<String>, text: String| {
-            if !list.contains(&text) {
-                list.push(text);
-            }
-        };
-        let (mut assumed, mut absent) = (Vec::new(), Vec::new());
-        for part in &group.parts {
-            for value in part.inputs.iter().filter(|v| v.assumed && !v.value.is_nan()) {
-                once(&mut assumed, format!("{} {}", words(value.field.name), value.field.show(value.value, 5)));
-            }
-            for value in part.outputs.iter().filter(|v| v.value.is_nan() && !v.field.detail) {
-                once(&mut absent, format!("{} ({})", words(value.field.name), value.field.absent));
-            }
-        }
-        if !assumed.is_empty() {
-            notes.push(format!("not given, so taken: {}", assumed.join("; ")));
-        }
-        if !absent.is_empty() {
-            notes.push(format!("no value for: {}", absent.join("; ")));
-        }
-        notes
-    }
-
     fn group_text(&self, group: &Group<'_>, out: &mut String) {
         let first = &group.first().part;
         let label = if first.label.is_empty() { String::new() } else { format!(" ({})", first.label) };
@@ -314,7 +313,7 @@ impl Assessment {
                 }
             }
         }
-        for note in self.footnotes(group) {
+        for note in group.footnotes() {
             for (i, line) in wrap(&note, WIDTH - 6).iter().enumerate() {
                 *out += &format!("  {}{line}\n", if i == 0 { "" } else { "  " });
             }
