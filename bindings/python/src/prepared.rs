@@ -122,7 +122,7 @@ impl Prepared {
         }
         let count = self.columns.entry().outputs().len();
         let outputs: Vec<_> = (0..count).map(|_| PyArray1::<f64>::zeros(py, rows, false)).collect();
-        let mut writable: Vec<_> = outputs.iter().map(|a| a.readwrite()).collect();
+        let mut writable: Vec<_> = outputs.iter().map(PyArrayMethods::readwrite).collect();
         let mut targets = Vec::with_capacity(count);
         for target in &mut writable {
             targets.push(target.as_slice_mut().map_err(|_| PyTypeError::new_err("result columns must be contiguous"))?);
