@@ -17,6 +17,7 @@ fn unit(field: &Field) -> String {
     if basis.is_empty() { symbol.to_owned() } else { format!("{symbol}, {basis}") }
 }
 
+#[allow(clippy::unnecessary_wraps, reason = "every generated file is made by such a function")]
 pub(crate) fn make() -> Result<String, String> {
     let mut out = String::from(
         "# The calculations\n\nMade from the catalogue by `cargo xtask generate`; the same text is behind every face. Ranges are what is accepted, \
