@@ -65,7 +65,7 @@ fn settings(name: &str) -> Node {
     let section = table([("length", "5 m"), ("load", "20 kW"), ("tube", "copper 22x0.9")]);
     let named = |key: &str, value: Node| Node::Table(vec![(key.to_string(), value)]);
     match name {
-        "installation_volume" => named("pipes", Node::List(vec![table([("length", "5 m"), ("tube", "copper 22x0.9")])])),
+        "installation_volume" | "system_content" => named("pipes", Node::List(vec![table([("length", "5 m"), ("tube", "copper 22x0.9")])])),
         "leak_class" => named("classes", Node::List(vec![table([("name", "only"), ("from", "0 L/h")])])),
         "gas_installation" => named("sections", Node::List(vec![section])),
         "gas_pipe_sizing" => Node::Table(vec![
@@ -74,8 +74,7 @@ fn settings(name: &str) -> Node {
         ]),
         "ventilation_need" => table([("rating_basis", "heat_input_net")]),
         "flue_gas_flow" => table([("fuel", "G20")]),
-        "gas_pipe_drop" | "gas_pipe_discharge" => table([("tube", "copper 22x0.9")]),
-        "tube_run" | "water_pressure_drop" => table([("tube", "copper 22x0.9")]),
+        "gas_pipe_drop" | "gas_pipe_discharge" | "tube_run" | "water_pressure_drop" => table([("tube", "copper 22x0.9")]),
         "material_properties" => table([("material", "mineral wool")]),
         "fitting_loss" => table([("fitting", "elbow 90")]),
         "antifreeze_dose" => table([("antifreeze", "ethylene glycol")]),
@@ -89,7 +88,6 @@ fn settings(name: &str) -> Node {
             let circuit = Node::from([("name", Node::from("all")), ("sections", Node::List(vec![Node::from("only")]))]);
             Node::from([("sections", Node::List(vec![run])), ("circuits", Node::List(vec![circuit]))])
         }
-        "system_content" => named("pipes", Node::List(vec![table([("length", "5 m"), ("tube", "copper 22x0.9")])])),
         _ => Node::Table(Vec::new()),
     }
 }
