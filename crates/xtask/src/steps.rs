@@ -65,6 +65,8 @@ pub(crate) fn python() -> Outcome {
     let entries = std::fs::read_dir(root().join(wheels)).map_err(|e| format!("{wheels}: {e}"))?;
     let wheel = entries.flatten().map(|e| e.path()).find(|p| p.extension().is_some_and(|x| x == "whl")).ok_or("no wheel was built")?;
     pip(&["--force-reinstall", "--no-deps", &wheel.to_string_lossy()])?;
+    // For the test that both faces give the same bits.
+    run("", "cargo", &["build", "-p", "flamewright-c", "--locked"])?;
     // Not in the source folder, so that the installed wheel is what is tested.
     run("bindings/python/tests", &python, &["-m", "pytest", "-q", "."])
 }
