@@ -3,6 +3,7 @@
 //! against the plain evaluation. Run with `cargo run --release --bin readings` in this folder.
 
 use flamewright::catalogue::erase;
+use flamewright::combustion::air::humidity_mole_ratio;
 use flamewright::flue::kernel::FlueKernel;
 use flamewright::flue::{FlueAnalysis, FlueReading};
 use flamewright::node::Node;
@@ -35,13 +36,17 @@ fn main() {
     let records: Vec<FlueReading> = rows.iter().map(|r| FlueReading::from_slice(r)).collect();
     let kernel: FlueKernel = *analysis.kernel();
 
-    // The kernel on raw numbers, the water of the air left out alike (its humidity is zero).
+    // The same work on raw numbers: the gas not measured derived, the humidity of the air, the balance.
     let raw = |r: &[f64; 7]| {
-        let combustion = kernel.combustion(r[0], r[2], &mut Silent);
-        let water = kernel.water(&combustion, 0.0, r[3], r[5], &mut Silent);
+        let derived = kernel.oxygen_from_carbon_dioxide(r[1], r[2]);
+        let oxygen = if r[0].is_nan() { derived } else { r[0] };
+        let combustion = kernel.combustion(oxygen, r[2], &mut Silent);
+        let carbon_dioxide = if r[1].is_nan() { combustion.carbon_dioxide_dry } else { r[1] };
+        let humidity = humidity_mole_ratio(r[6], r[4], r[5]);
+        let water = kernel.water(&combustion, humidity, r[3], r[5], &mut Silent);
         let heat = kernel.heat(&combustion, &water, r[3], r[4], &mut Silent);
         combustion.excess_air_ratio
-            + r[2] / combustion.carbon_dioxide_dry
+            + r[2] / carbon_dioxide
             + kernel.carbon_monoxide_air_free(&combustion)
             + water.dew_point
             + heat.dry

@@ -187,14 +187,14 @@ impl Prepared {
         self.run(&input).map_err(|e| error(py, &e))?;
         let covariance = self.covariance(py, &standard, &correlations)?;
         let result = first_order(self.columns.scalar(), &input, &covariance);
-        let count = result.outputs.len();
+        let count = result.outputs().len();
         let dict = PyDict::new(py);
         dict.set_item("standard", (0..count).map(|j| result.standard(j)).collect::<Vec<_>>())?;
         dict.set_item("budget", (0..count).map(|j| result.budget(j)).collect::<Vec<_>>())?;
         let between = result.covariance();
         let row = |j: usize| (0..count).map(|l| between.correlation(j, l)).collect::<Vec<_>>();
         dict.set_item("correlation", (0..count).map(row).collect::<Vec<_>>())?;
-        dict.set_item("outputs", result.outputs)?;
+        dict.set_item("outputs", result.outputs())?;
         Ok(dict.unbind())
     }
 

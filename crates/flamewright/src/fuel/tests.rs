@@ -543,7 +543,7 @@ fn annex_d(fractions: &[(&str, f64, f64)], correlations: &[&[f64]], reference: &
     for (name, wanted) in published {
         let j = GasProperties::FIELDS.iter().position(|f| f.name == *name).unwrap();
         let row = tables[0].row_names.iter().position(|n| n == name).unwrap();
-        let from_tables = tables[0].columns[0].values[row] * from_composition.outputs[j];
+        let from_tables = tables[0].columns[0].values[row] * from_composition.outputs()[j];
         let variance = from_composition.covariance_of(j, j) + from_tables * from_tables;
         let unit = GasProperties::FIELDS[j].unit.factor;
         close(variance.sqrt() / unit, *wanted, 1.5e-6_f64.max(2e-4 * wanted), &std::format!("{name} at {reference}"));
