@@ -6,6 +6,7 @@ mod c_header;
 mod calculations;
 mod cpp_header;
 mod face;
+mod python_stub;
 
 use super::steps::{Outcome, root};
 use std::fs;
@@ -21,6 +22,7 @@ const FILES: &[Generated] = &[
     ("bindings/c/include/flamewright.h", c_header::make),
     ("bindings/c/include/flamewright.hpp", cpp_header::make),
     ("bindings/c/abi.txt", abi::make),
+    ("bindings/python/python/flamewright/__init__.pyi", python_stub::make),
 ];
 
 fn place(file: &str) -> PathBuf {
