@@ -38,20 +38,20 @@ WRONG = [
     ("gross calorific value for net", fw.gas_rate, METER, {"net_calorific_value": fw.fuel_properties(fuel="G20").gross_calorific_value}, "wrong_basis", "gross"),
     ("a unit nobody knows", fw.liquid_water, {}, {"temperature": "60 degX"}, "unknown_unit", "temperature"),
     ("no number at all", fw.liquid_water, {}, {"temperature": "warm"}, "unreadable", "temperature"),
-    ("an empty text", fw.liquid_water, {}, {"temperature": ""}, "unreadable", "temperature"),
+    ("an empty text", fw.liquid_water, {}, {"temperature": ""}, "missing", "temperature"),
     ("a needed value left out", fw.liquid_water, {}, {}, "missing", "temperature"),
     ("infinite", fw.liquid_water, {}, {"temperature": "inf degC"}, None, "temperature"),
     ("a misspelt input", fw.liquid_water, {}, {"temprature": "60 degC"}, "unknown_name", 'did you mean "temperature"'),
     ("a misspelt fuel", fw.flue_analysis, FLUE, {"fuel": "G2O"}, None, "G2"),
-    ("a setting that is not offered", fw.flue_analysis, FLUE, {"air": "mountain"}, "bad_setting", "standard"),
-    ("an unknown index unit", fw.gas_rate, METER, {"index_unit": "gallon"}, "bad_setting", "index_unit"),
+    ("a setting that is not offered", fw.flue_analysis, FLUE, {"air": "mountain"}, "unknown_name", "standard"),
+    ("an unknown index unit", fw.gas_rate, METER, {"index_unit": "gallon"}, "unknown_name", "index_unit"),
     ("more oxygen than air has", fw.flue_analysis, FLUE, {"oxygen_dry": "22 %"}, "out_of_range", "oxygen_dry"),
     ("per cent read as a share", fw.flue_analysis, FLUE, {"oxygen_dry": "500 %"}, "out_of_range", "oxygen_dry"),
     ("ppm and per cent mixed", fw.flue_analysis, FLUE, {"carbon_monoxide_dry": "30 %"}, "out_of_range", "carbon_monoxide_dry"),
     ("fahrenheit typed as celsius", fw.flue_analysis, FLUE, {"flue_temperature": "1600 degC"}, "out_of_range", "flue_temperature"),
     ("time below nought", fw.gas_rate, METER, {"time": "-5 s"}, "out_of_range", "time"),
     ("a barometer in millimetres of mercury", fw.gas_rate, METER, {"barometric_pressure": "760 mbar(g)"}, "wrong_basis", "barometric_pressure"),
-    ("cubic feet typed as cubic metres", fw.gas_rate, METER, {"volume": "353 m3"}, "out_of_range", "volume"),
+    ("a volume below nought", fw.gas_rate, METER, {"volume": "-0.1 m3"}, "out_of_range", "volume"),
     ("a gauge reading above any test", fw.tightness_test, TIGHT, {"test_pressure": "20 bar"}, "out_of_range", "test_pressure"),
     ("a temperature for a rise in temperature", fw.tightness_test, TIGHT, {"temperature_rise": "281 degF"}, None, "temperature_rise"),
     ("a thermistor of no resistance", fw.thermistor_temperature, NTC, {"resistance": "0 ohm"}, "out_of_range", "resistance"),
@@ -60,6 +60,10 @@ WRONG = [
     ("a misspelt result of a goal seek", fw.liquid_water.goal_seek, {"wanted": "983 kg/m3", "vary": "temperature", "low": "1 degC", "high": "90 degC"}, {"of": "densty"}, "unknown_name", "density"),
     ("a distribution nobody knows", fw.uncertain, {"value": "5 %"}, {"accuracy": "0.3 %", "distribution": "flat"}, "bad_setting", "rectangular"),
 ]  # fmt: skip
+
+
+def test_cubic_feet_typed_as_cubic_metres_are_noticed():
+    assert any("unusual" in notice and "volume" in notice for notice in fw.gas_rate(**{**METER, "volume": "35.3 m3"}).notices)
 
 
 def test_there_are_forty():

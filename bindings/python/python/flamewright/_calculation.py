@@ -149,7 +149,8 @@ class Calculation:
             elif bare_si or not field["unit"]:
                 values.append(np.asarray(value, dtype=float) if np.ndim(value) else float(value))
             else:
-                _flamewright.read(self.name, False, i, f"{value}" if np.ndim(value) == 0 else "a column")  # refuses, saying how to write it
+                if np.ndim(value) == 0:
+                    _flamewright.read(self.name, False, i, f"{value}")  # refuses, saying how to write it
                 raise Error(f"{name}: give the unit, for instance (array, \"{field['unit']}\")", "unit_missing", field=name)
         return values, registry, uncertainties
 
