@@ -134,3 +134,20 @@ def test_threads_get_the_same_numbers():
 def test_import_warns_of_nothing_and_needs_no_pint():
     code = "import sys, flamewright; assert 'pint' not in sys.modules and 'matplotlib' not in sys.modules"
     subprocess.run([sys.executable, "-W", "error", "-c", code], check=True)
+
+
+def test_the_demo_and_its_assessment_keep_to_their_schemas():
+    import json
+    from pathlib import Path
+
+    import jsonschema
+
+    tomllib = pytest.importorskip("tomllib")  # Python 3.11
+    root = Path(__file__).resolve().parents[3]
+    schemas = {name: json.loads((root / f"crates/flamewright/schema/{name}.schema.json").read_text()) for name in ("visit", "assessment")}
+    record = tomllib.loads((root / "examples/visits/village_hall.toml").read_text())
+    jsonschema.validate(record, schemas["visit"])
+    assessment = fw.assess(record, (root / "examples/visits/example_policy.toml").read_text())
+    jsonschema.validate(assessment.data, schemas["assessment"])
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(record | {"as_fond": {}}, schemas["visit"])

@@ -31,9 +31,11 @@ mod findings;
 mod html;
 mod record;
 mod report;
+mod schema;
 mod value;
 
 pub use assess::{Assessment, Change, Judged, PartResult, ResultValue, assess};
 pub use findings::{Finding, Severity};
 pub use record::{Defect, Instrument, Part, Stage, Visit};
+pub use schema::{assessment_schema, record_schema};
 pub use value::Given;
