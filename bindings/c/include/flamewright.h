@@ -4937,10 +4937,11 @@ fw_status fw_saturated_water_unset(fw_saturated_water_input *input);
 //
 // Accuracy: Exact arithmetic; the short forms are within 0.5 % of the element balance.
 //
-// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-// are to be checked for themselves.
+// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+// observed, not computed.
 //
-// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
 //
 // Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 // beside them.
@@ -4976,10 +4977,11 @@ fw_status fw_carbon_monoxide_unset(fw_carbon_monoxide_input *input);
 // Accuracy: The balance itself: 0.002 percentage points of loss against independent computation. The
 // readings decide: 0.3 % O2 is about 2 % of excess air. Loss of the case to the room is not in it.
 //
-// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-// are to be checked for themselves.
+// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+// observed, not computed.
 //
-// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
 //
 // Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 // beside them.
@@ -5029,10 +5031,11 @@ fw_status fw_flue_analysis_unset(fw_flue_analysis_input *input);
 // Accuracy: 0.002 % against independent computation; EN practice rounds densities to 1.25 and 2.054
 // kg/m³, 0.07 % from the ideal gas.
 //
-// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-// are to be checked for themselves.
+// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+// observed, not computed.
 //
-// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
 //
 // Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 // beside them.
@@ -5078,10 +5081,11 @@ fw_status fw_flue_emissions_unset(fw_flue_emissions_input *input);
 //
 // Accuracy: 0.1 % at room conditions (ideal gas).
 //
-// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-// are to be checked for themselves.
+// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+// observed, not computed.
 //
-// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
 //
 // Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 // beside them.
@@ -5158,10 +5162,11 @@ fw_status fw_siegert_constants_unset(fw_siegert_constants_input *input);
 // Accuracy: Against the energy balance at 80 to 300 °C: natural gas -0.5 to 0, LPG -0.7 to -0.1, oil
 // -0.1 to +0.1 percentage points.
 //
-// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-// are to be checked for themselves.
+// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+// observed, not computed.
 //
-// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
 //
 // Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 // beside them.
@@ -5202,10 +5207,11 @@ fw_status fw_siegert_flue_loss_unset(fw_siegert_flue_loss_input *input);
 //
 // Accuracy: 0.1 % at room conditions (ideal gas).
 //
-// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-// are to be checked for themselves.
+// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+// observed, not computed.
 //
-// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+// air in first, reckon later; no result here is leave to stay.
 //
 // Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 // beside them.
@@ -5988,10 +5994,10 @@ fw_status fw_boiling_point_unset(fw_boiling_point_input *input);
 // the loss coefficients (10 to 30 %) and the heat capacity of the metal (10 %): give these an
 // uncertainty.
 //
-// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-// stopped; measure before you open or drain anything.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
-// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
 // Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 //
@@ -6051,10 +6057,10 @@ fw_status fw_cool_down_unset(fw_cool_down_input *input);
 // Accuracy: The equations are solved to about one part in 10^8 of the time; loss coefficients (10 to
 // 30 %) and the metal's heat capacity (10 %) limit the answer.
 //
-// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-// stopped; measure before you open or drain anything.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
-// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
 // Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 //
@@ -6107,10 +6113,10 @@ fw_status fw_pump_overrun_unset(fw_pump_overrun_input *input);
 // overshoot as known to about 30 %, mostly by the film conductance. The equations themselves are
 // solved to 1e-6 K.
 //
-// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-// stopped; measure before you open or drain anything.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
-// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
 // Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 //
@@ -6262,10 +6268,10 @@ fw_status fw_circuit_cycling_unset(fw_circuit_cycling_input *input);
 // Accuracy: One mass with one law of loss. The uncertainty holds the reading scatter, the room
 // temperature and the value given; not a fixed error of the probe.
 //
-// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-// stopped; measure before you open or drain anything.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
-// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
 // Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 //
@@ -6307,10 +6313,10 @@ fw_status fw_cool_down_fit_unset(fw_cool_down_fit_input *input);
 // Accuracy: As the time constant; a bare surface cools more slowly towards the end than the
 // exponential says, so that the wait may be a quarter longer.
 //
-// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-// stopped; measure before you open or drain anything.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
-// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
 // Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 //
@@ -6391,8 +6397,8 @@ fw_status fw_installation_volume_unset(fw_installation_volume_input *input);
 // local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 // not none.
 //
-// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
-// off, leave, call the emergency number. Reckon later.
+// Caution: Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no
+// switches, leave, and call the gas emergency service.
 //
 // Caution: Work on gas is for people legally competent to do it. A computed result is not a
 // certificate.
@@ -6466,8 +6472,8 @@ fw_status fw_tightness_plan_unset(fw_tightness_plan_input *input);
 // local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 // not none.
 //
-// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
-// off, leave, call the emergency number. Reckon later.
+// Caution: Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no
+// switches, leave, and call the gas emergency service.
 //
 // Caution: Work on gas is for people legally competent to do it. A computed result is not a
 // certificate.
@@ -6545,8 +6551,8 @@ fw_status fw_leak_scaling_unset(fw_leak_scaling_input *input);
 // local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 // not none.
 //
-// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
-// off, leave, call the emergency number. Reckon later.
+// Caution: Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no
+// switches, leave, and call the gas emergency service.
 //
 // Caution: Work on gas is for people legally competent to do it. A computed result is not a
 // certificate.
@@ -6650,10 +6656,10 @@ fw_status fw_purge_velocity_unset(fw_purge_velocity_input *input);
 // Accuracy: Exact to about 1e-11 for the loss stated; loss coefficients are commonly known to 10 to 30
 // %, the heat capacity of the metal to 10 %.
 //
-// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-// stopped; measure before you open or drain anything.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
-// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
 // Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 //
@@ -8391,10 +8397,10 @@ fw_status fw_thermocouple_voltage_unset(fw_thermocouple_voltage_input *input);
 // Caution: A switching point is where the sensor is, not where the water is hottest: compare at the
 // phial or pocket.
 //
-// Caution: Never bridge or lift a thermostat or limit to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
-// Caution: A cast-iron block and its water stay hot for tens of minutes after the burner stops:
-// scalding and steam.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
 // Source: IEC 60730-1 (wording from memory) (operating value, differential).
 //
@@ -8427,10 +8433,10 @@ fw_status fw_thermostat_differential_unset(fw_thermostat_differential_input *inp
 // Caution: A switching point is where the sensor is, not where the water is hottest: compare at the
 // phial or pocket.
 //
-// Caution: Never bridge or lift a thermostat or limit to get a reading.
+// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 //
-// Caution: A cast-iron block and its water stay hot for tens of minutes after the burner stops:
-// scalding and steam.
+// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+// has stopped; measure before you open or drain anything.
 //
 // The context holds the settings `cut_outs` (Temperatures at which the contact opened on the rise, in
 // order); `cut_ins` (Temperatures at which the contact closed again on the fall, in order); NULL takes

@@ -759,10 +759,11 @@ static CARBON_MONOXIDE: Face = Face::new("carbon_monoxide");
 ///
 /// Accuracy: Exact arithmetic; the short forms are within 0.5 % of the element balance.
 ///
-/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-/// are to be checked for themselves.
+/// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+/// observed, not computed.
 ///
-/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
 ///
 /// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 /// beside them.
@@ -898,10 +899,11 @@ static FLUE_ANALYSIS: Face = Face::new("flue_analysis");
 /// Accuracy: The balance itself: 0.002 percentage points of loss against independent computation. The
 /// readings decide: 0.3 % O2 is about 2 % of excess air. Loss of the case to the room is not in it.
 ///
-/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-/// are to be checked for themselves.
+/// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+/// observed, not computed.
 ///
-/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
 ///
 /// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 /// beside them.
@@ -1040,10 +1042,11 @@ static FLUE_EMISSIONS: Face = Face::new("flue_emissions");
 /// Accuracy: 0.002 % against independent computation; EN practice rounds densities to 1.25 and 2.054
 /// kg/m³, 0.07 % from the ideal gas.
 ///
-/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-/// are to be checked for themselves.
+/// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+/// observed, not computed.
 ///
-/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
 ///
 /// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 /// beside them.
@@ -1131,10 +1134,11 @@ static MASS_CONCENTRATION: Face = Face::new("mass_concentration");
 ///
 /// Accuracy: 0.1 % at room conditions (ideal gas).
 ///
-/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-/// are to be checked for themselves.
+/// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+/// observed, not computed.
 ///
-/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
 ///
 /// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 /// beside them.
@@ -1315,10 +1319,11 @@ static SIEGERT_FLUE_LOSS: Face = Face::new("siegert_flue_loss");
 /// Accuracy: Against the energy balance at 80 to 300 °C: natural gas -0.5 to 0, LPG -0.7 to -0.1, oil
 /// -0.1 to +0.1 percentage points.
 ///
-/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-/// are to be checked for themselves.
+/// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+/// observed, not computed.
 ///
-/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
 ///
 /// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 /// beside them.
@@ -1400,10 +1405,11 @@ static VOLUME_FRACTION: Face = Face::new("volume_fraction");
 ///
 /// Accuracy: 0.1 % at room conditions (ideal gas).
 ///
-/// Caution: Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation
-/// are to be checked for themselves.
+/// Caution: A number inside a limit says nothing about flue flow, spillage or ventilation: those are
+/// observed, not computed.
 ///
-/// Caution: At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.
+/// Caution: Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and
+/// air in first, reckon later; no result here is leave to stay.
 ///
 /// Caution: Results are as good as the instrument: its calibration and the place of the sample belong
 /// beside them.
@@ -3619,10 +3625,10 @@ static COOL_DOWN: Face = Face::new("cool_down");
 /// the loss coefficients (10 to 30 %) and the heat capacity of the metal (10 %): give these an
 /// uncertainty.
 ///
-/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-/// stopped; measure before you open or drain anything.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
-/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
 /// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 ///
@@ -3839,10 +3845,10 @@ static PUMP_OVERRUN: Face = Face::new("pump_overrun");
 /// Accuracy: The equations are solved to about one part in 10^8 of the time; loss coefficients (10 to
 /// 30 %) and the metal's heat capacity (10 %) limit the answer.
 ///
-/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-/// stopped; measure before you open or drain anything.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
-/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
 /// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 ///
@@ -4042,10 +4048,10 @@ static OVERSHOOT: Face = Face::new("overshoot");
 /// overshoot as known to about 30 %, mostly by the film conductance. The equations themselves are
 /// solved to 1e-6 K.
 ///
-/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-/// stopped; measure before you open or drain anything.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
-/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
 /// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 ///
@@ -4568,10 +4574,10 @@ static COOL_DOWN_FIT: Face = Face::new("cool_down_fit");
 /// Accuracy: One mass with one law of loss. The uncertainty holds the reading scatter, the room
 /// temperature and the value given; not a fixed error of the probe.
 ///
-/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-/// stopped; measure before you open or drain anything.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
-/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
 /// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 ///
@@ -4661,10 +4667,10 @@ static TOUCH_WAIT: Face = Face::new("touch_wait");
 /// Accuracy: As the time constant; a bare surface cools more slowly towards the end than the
 /// exponential says, so that the wait may be a quarter longer.
 ///
-/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-/// stopped; measure before you open or drain anything.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
-/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
 /// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 ///
@@ -4890,8 +4896,8 @@ static TIGHTNESS_TEST: Face = Face::new("tightness_test");
 /// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 /// not none.
 ///
-/// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
-/// off, leave, call the emergency number. Reckon later.
+/// Caution: Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no
+/// switches, leave, and call the gas emergency service.
 ///
 /// Caution: Work on gas is for people legally competent to do it. A computed result is not a
 /// certificate.
@@ -5110,8 +5116,8 @@ static LET_BY: Face = Face::new("let_by");
 /// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 /// not none.
 ///
-/// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
-/// off, leave, call the emergency number. Reckon later.
+/// Caution: Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no
+/// switches, leave, and call the gas emergency service.
 ///
 /// Caution: Work on gas is for people legally competent to do it. A computed result is not a
 /// certificate.
@@ -5304,8 +5310,8 @@ static LEAK_CLASS: Face = Face::new("leak_class");
 /// local procedure, not here. No movement on the gauge means no leak above the smallest detectable one,
 /// not none.
 ///
-/// Caution: Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut
-/// off, leave, call the emergency number. Reckon later.
+/// Caution: Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no
+/// switches, leave, and call the gas emergency service.
 ///
 /// Caution: Work on gas is for people legally competent to do it. A computed result is not a
 /// certificate.
@@ -5578,10 +5584,10 @@ static BLOCK_COOL_DOWN: Face = Face::new("block_cool_down");
 /// Accuracy: Exact to about 1e-11 for the loss stated; loss coefficients are commonly known to 10 to 30
 /// %, the heat capacity of the metal to 10 %.
 ///
-/// Caution: A hot block and its water can scald and flash to steam for a long time after the burner has
-/// stopped; measure before you open or drain anything.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
-/// Caution: Never bridge or lift a thermostat, limit or flame supervision to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
 /// Caution: A pump on overrun may be fed from a permanent supply: prove it dead before work.
 ///
@@ -9858,10 +9864,10 @@ static THERMOSTAT_DIFFERENTIAL: Face = Face::new("thermostat_differential");
 /// Caution: A switching point is where the sensor is, not where the water is hottest: compare at the
 /// phial or pocket.
 ///
-/// Caution: Never bridge or lift a thermostat or limit to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
-/// Caution: A cast-iron block and its water stay hot for tens of minutes after the burner stops:
-/// scalding and steam.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
 /// Source: IEC 60730-1 (wording from memory) (operating value, differential).
 ///
@@ -9959,10 +9965,10 @@ static THERMOSTAT_TEST: Face = Face::new("thermostat_test");
 /// Caution: A switching point is where the sensor is, not where the water is hottest: compare at the
 /// phial or pocket.
 ///
-/// Caution: Never bridge or lift a thermostat or limit to get a reading.
+/// Caution: Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.
 ///
-/// Caution: A cast-iron block and its water stay hot for tens of minutes after the burner stops:
-/// scalding and steam.
+/// Caution: A hot block and its water can scald and flash to steam for tens of minutes after the burner
+/// has stopped; measure before you open or drain anything.
 ///
 /// The context holds the settings `cut_outs` (Temperatures at which the contact opened on the rise, in
 /// order); `cut_ins` (Temperatures at which the contact closed again on the fall, in order); NULL takes

@@ -34,6 +34,7 @@ pub mod prelude {
     pub use crate::record::Record;
 }
 
+mod caution;
 mod error;
 mod registered;
 

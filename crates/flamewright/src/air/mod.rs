@@ -21,4 +21,4 @@ pub use vent::{VentAreas, VentFreeArea, VentMeasured};
 pub use ventilation::{RatingBasis, VentilationNeed, VentilationNeeded, VentilationRule};
 pub(crate) const CAUTION_VENTILATION: &str = "How much air a room needs, and through what opening, is set by local building and gas rules; a sum is no approval, and an opening counts only while it is clear.";
 pub(crate) const CAUTION_OPEN_FLUE: &str = "Prove an open flue by test with doors, windows and fans as bad as they get. A draught reckoned says nothing of spillage, blockage or wind.";
-pub(crate) const CAUTION_CARBON_MONOXIDE: &str = "Carbon monoxide is not felt, and symptoms can come before an alarm does. Get people out and air in first, reckon later; no result here is leave to stay.";
+pub(crate) use crate::caution::CARBON_MONOXIDE as CAUTION_CARBON_MONOXIDE;

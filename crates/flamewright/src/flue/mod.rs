@@ -18,11 +18,7 @@ pub use emissions::{EmissionReading, EmissionResult, FlueEmissions};
 pub use siegert_loss::{SiegertConstantsOf, SiegertField, SiegertFit, SiegertFlueLoss, SiegertReading, SiegertResult};
 
 /// Cautions that go with every result about flue gas.
-pub(crate) const CAUTIONS: &[&str] = &[
-    "Readings inside a limit do not make an appliance safe: flue flow, spillage and ventilation are to be checked for themselves.",
-    "At a sign of carbon monoxide in the room, leave and air it first; compute afterwards.",
-    "Results are as good as the instrument: its calibration and the place of the sample belong beside them.",
-];
+pub(crate) const CAUTIONS: &[&str] = &[crate::caution::OBSERVE, crate::caution::CARBON_MONOXIDE, crate::caution::CALIBRATION];
 
 #[cfg(test)]
 mod tests;

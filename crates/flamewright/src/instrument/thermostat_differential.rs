@@ -11,8 +11,8 @@ use crate::{no_settings, rules};
 const SOURCES: &[Source] = &[Source::new("IEC 60730-1 (wording from memory)", "operating value, differential")];
 pub(super) const CAUTIONS: &[&str] = &[
     "A switching point is where the sensor is, not where the water is hottest: compare at the phial or pocket.",
-    "Never bridge or lift a thermostat or limit to get a reading.",
-    "A cast-iron block and its water stay hot for tens of minutes after the burner stops: scalding and steam.",
+    crate::caution::DEFEAT,
+    crate::caution::HOT_BLOCK,
 ];
 
 /// Where a thermostat opened and closed once.

@@ -20,5 +20,5 @@ pub use test_time::{GasRateTestTime, TestTimeAsked, TestTimeNeeded};
 pub use wobbe_index::{GasHeatAndDensity, Wobbe, WobbeIndexOf};
 
 /// Said once over all calculations about gas, and by the visit.
-pub(crate) const CAUTION_COMPETENCE: &str = "Work on gas is for people legally competent to do it. A computed result is not a certificate.";
+pub(crate) use crate::caution::COMPETENCE as CAUTION_COMPETENCE;
 const CAUTION_BASIS: &str = "Compare a heat input only with a plate on the same basis: gross is about a tenth above net for natural gas.";

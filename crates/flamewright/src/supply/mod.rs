@@ -41,8 +41,8 @@ pub(crate) const MOLAR_GAS_CONSTANT: f64 = 8.314_462_618_153_24;
 /// Density of water of the conventional millimetre of water, kg/m3 (NIST SP 811, B.8).
 pub(crate) const CONVENTIONAL_WATER_DENSITY: f64 = 1000.0;
 
+pub(crate) use crate::caution::SMELL as CAUTION_SMELL;
 pub(crate) use crate::meter::CAUTION_COMPETENCE;
-pub(crate) const CAUTION_SMELL: &str = "Where gas is smelt or a carbon monoxide alarm sounds: no switches, no flames, open up, shut off, leave, call the emergency number. Reckon later.";
 pub(crate) const CAUTION_TIGHTNESS: &str = "Test pressure, waiting time, duration and the leak that may stay in use are set by the local procedure, not here. No movement on the gauge means no leak above the smallest detectable one, not none.";
 pub(crate) const CAUTION_PURGE: &str = "Air and gas pass through the explosive range while purging. Follow the local procedure for venting, ignition sources and proof of completion; a volume or a time reckoned here does not prove it.";
 pub(crate) const CAUTION_BURNER: &str =

@@ -26,8 +26,8 @@ const WATER_PRESSURE: f64 = 2e5;
 
 /// Cautions that go with every result about a hot block.
 pub(crate) const HOT_BLOCK_CAUTIONS: &[&str] = &[
-    "A hot block and its water can scald and flash to steam for a long time after the burner has stopped; measure before you open or drain anything.",
-    "Never bridge or lift a thermostat, limit or flame supervision to get a reading.",
+    crate::caution::HOT_BLOCK,
+    crate::caution::DEFEAT,
     "A pump on overrun may be fed from a permanent supply: prove it dead before work.",
 ];
 

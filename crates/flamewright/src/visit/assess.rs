@@ -164,13 +164,8 @@ pub fn assess(visit: Visit, policy: Option<Policy>) -> Assessment {
     assessment
 }
 
-/// Common practice, no source: what every page of results should say.
-const GENERAL_CAUTIONS: &[&str] = &[
-    crate::meter::CAUTION_COMPETENCE,
-    "Smell of gas, or a carbon monoxide alarm: stop, ventilate, isolate the gas, touch no switches, leave, and call the gas emergency service.",
-    "A number inside a limit says nothing about flue flow, spillage or ventilation: those are observed, not computed.",
-    "Never defeat a thermostat, limit, flame supervision or spillage device to obtain a reading.",
-];
+/// What every page of results says.
+const GENERAL_CAUTIONS: &[&str] = &[crate::caution::COMPETENCE, crate::caution::SMELL, crate::caution::OBSERVE, crate::caution::DEFEAT];
 
 fn depends_on_waiting(part: &Part, visit: &Visit, results: &[Option<PartResult>]) -> bool {
     references(part).iter().any(|(calculation, label, _)| {
