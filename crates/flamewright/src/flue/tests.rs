@@ -484,3 +484,15 @@ fn no_input_that_is_not_a_number_gets_lost() {
         assert!(heat.efficiency_gross.is_nan() && heat.efficiency_net.is_nan(), "input {which}");
     }
 }
+
+/// Vapour that came with the air and leaves as vapour brings no latent heat and takes none.
+#[test]
+fn humid_air_costs_no_latent_heat_while_nothing_condenses() {
+    let g20 = analysis("G20");
+    let dry = g20.evaluate(&reading(5.0, 30.0, 180.0, 25.0)).unwrap().output;
+    let humid = FlueReading { relative_humidity: Value::from_si(0.8), ..reading(5.0, 30.0, 180.0, 25.0) };
+    let humid = g20.evaluate(&humid).unwrap().output;
+    assert!((humid.latent_loss.si() - dry.latent_loss.si()).abs() < 1e-12);
+    assert!(humid.moisture_loss.si() > dry.moisture_loss.si() + 1e-4);
+    assert!(humid.water_dew_point.value > dry.water_dew_point.value + 1.0);
+}

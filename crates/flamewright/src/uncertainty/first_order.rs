@@ -144,3 +144,38 @@ pub fn first_order<M: Model + ?Sized>(model: &M, at: &[f64], inputs: &Covariance
     numbers.truncate(shared_end);
     FirstOrder { numbers, count: m, varied, inputs: model.inputs() }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// y = x² + 3x for x not below zero, and z = 2x.
+    struct Edge;
+
+    impl Model for Edge {
+        fn inputs(&self) -> usize {
+            1
+        }
+        fn outputs(&self) -> usize {
+            2
+        }
+        fn compute(&self, input: &[f64], output: &mut [f64]) {
+            let x = if input[0] < 0.0 { f64::NAN } else { input[0] };
+            output.copy_from_slice(&[x * x + 3.0 * x, 2.0 * x]);
+        }
+        fn range(&self, _: usize) -> (f64, f64) {
+            (0.0, 10.0)
+        }
+    }
+
+    #[test]
+    fn at_the_edges_of_a_range_the_slope_is_taken_from_inside() {
+        for (at, slope) in [(0.0, 3.0), (10.0, 23.0), (2.0, 7.0)] {
+            let result = first_order(&Edge, &[at], &Covariance::independent(&[0.1]));
+            assert!((result.sensitivity(0, 0) - slope).abs() < 1e-8, "{at}: {}", result.sensitivity(0, 0));
+            assert!((result.sensitivity(1, 0) - 2.0).abs() < 1e-10);
+            assert!((result.standard(0) - 0.1 * slope).abs() < 1e-9);
+            assert_eq!(result.covariance().correlation(0, 1), 1.0);
+        }
+    }
+}
