@@ -196,12 +196,16 @@ impl Field {
 pub fn split(entry: &dyn Entry, given: &Node) -> Result<(Node, Node), Error> {
     let (mut settings, mut fields) = (Vec::new(), Vec::new());
     for (name, value) in given.entries(entry.info().name)? {
-        let pair = (name.into(), value.clone());
-        if entry.settings().iter().any(|s| s.name == name) {
-            settings.push(pair);
-        } else if entry.inputs().iter().any(|f| f.name == name) {
-            fields.push(pair);
-        } else {
+        let pair = || (name.into(), value.clone());
+        let (setting, field) = (entry.settings().iter().any(|s| s.name == name), entry.inputs().iter().any(|f| f.name == name));
+        // A name may be that of a setting and of a field: one thing, which both need.
+        if setting {
+            settings.push(pair());
+        }
+        if field {
+            fields.push(pair());
+        }
+        if !setting && !field {
             let offered = entry.inputs().iter().map(|f| f.name).chain(entry.settings().iter().map(|s| s.name));
             return Err(Error::unknown_name(entry.info().name, name, offered));
         }
@@ -234,4 +238,25 @@ pub fn outcome(prepared: Box<dyn Prepared>, input: Vec<f64>) -> Result<Outcome, 
     }
     let notices = judged.notices(entry.inputs(), entry.rules(), &input);
     Ok(Outcome { prepared, input, output, notices })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_that_is_both_setting_and_field_reaches_both() {
+        let given = Node::from([
+            ("temperature", "20 degC"),
+            ("curve", "beta"),
+            ("reference_temperature", "20 degC"),
+            ("reference_resistance", "10 kohm"),
+            ("beta", "3977 K"),
+            ("beta_tolerance", "1 %"),
+        ]);
+        let checked = evaluate("thermistor_check", &given, Bare::Refused).unwrap_or_else(|e| panic!("{e}"));
+        // At the reference temperature itself a tolerance of Beta leaves no band.
+        let band = (checked.get("lowest_resistance").unwrap(), checked.get("highest_resistance").unwrap());
+        assert!((band.0 - 1e4).abs() < 1e-6 && (band.1 - 1e4).abs() < 1e-6, "{band:?}");
+    }
 }
