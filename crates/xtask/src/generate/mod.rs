@@ -7,6 +7,7 @@ mod calculations;
 mod cpp_header;
 mod face;
 mod python_stub;
+mod validation;
 
 use super::steps::{Outcome, root};
 use std::fs;
@@ -18,6 +19,7 @@ type Generated = (&'static str, fn() -> Result<String, String>);
 /// In this order: a later one may be made from an earlier one.
 const FILES: &[Generated] = &[
     ("crates/flamewright/CALCULATIONS.md", calculations::make),
+    ("tests/VALIDATION.md", validation::make),
     ("crates/flamewright/schema/visit.schema.json", || Ok(flamewright::visit::record_schema().to_json() + "\n")),
     ("crates/flamewright/schema/assessment.schema.json", || Ok(flamewright::visit::assessment_schema().to_json() + "\n")),
     ("bindings/c/src/functions.rs", c_functions::make),
