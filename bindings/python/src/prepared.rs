@@ -218,6 +218,7 @@ impl Prepared {
             .map(|s| match s.as_str() {
                 "rectangular" => Distribution::Rectangular,
                 "triangular" => Distribution::Triangular,
+                "arcsine" => Distribution::Arcsine,
                 _ => Distribution::Normal,
             })
             .collect();

@@ -36,14 +36,14 @@ def uncertain(
 ) -> Uncertain:
     """A value with its uncertainty, in the unit of the value or another of the same kind.
 
-    ``accuracy`` is a half-width of the given ``distribution`` (rectangular, triangular), ``resolution``
+    ``accuracy`` is a half-width of the given ``distribution`` (rectangular, triangular, arcsine), ``resolution``
     the last digit of the instrument, ``standard`` a standard uncertainty. They combine.
 
     >>> uncertain("4.6 %", accuracy="0.3 %", resolution="0.1 %").value
     '4.6 %'
     """
-    if distribution not in ("rectangular", "triangular", "normal"):
-        raise Error(f"distribution = {distribution}: it is rectangular, triangular or normal", "bad_setting", field="distribution")
+    if distribution not in ("rectangular", "triangular", "arcsine", "normal"):
+        raise Error(f"distribution = {distribution}: it is rectangular, triangular, arcsine or normal", "bad_setting", field="distribution")
     return Uncertain(value, {"standard": standard, "accuracy": accuracy, "resolution": resolution, "distribution": distribution})
 
 
@@ -174,7 +174,7 @@ class Calculation:
             return number * float(factor)
 
         shape = value.statements["distribution"]
-        divisor = {"rectangular": 3.0, "triangular": 6.0, "normal": 1.0}[shape]
+        divisor = {"rectangular": 3.0, "triangular": 6.0, "arcsine": 2.0, "normal": 1.0}[shape]
         variance = 0.0
         if value.statements["standard"]:
             variance += spread(value.statements["standard"]) ** 2

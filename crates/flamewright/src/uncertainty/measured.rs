@@ -16,6 +16,8 @@ pub enum Distribution {
     Rectangular,
     /// Likelier near the middle of ± a half-width; u = a/√6.
     Triangular,
+    /// Swinging evenly between ± a half-width, as a temperature under a cycling control; u = a/√2.
+    Arcsine,
 }
 
 /// One contribution to a standard uncertainty, SI.
@@ -80,6 +82,7 @@ impl Measured {
             Distribution::Normal => half_width,
             Distribution::Rectangular => half_width / math::sqrt(3.0),
             Distribution::Triangular => half_width / math::sqrt(6.0),
+            Distribution::Arcsine => half_width / math::sqrt(2.0),
         };
         self.components.push(Component { label: label.into(), standard, freedom: f64::INFINITY, distribution });
         Ok(self)

@@ -49,6 +49,7 @@ impl Generator {
             Distribution::Normal => normal::quantile(self.uniform()),
             Distribution::Rectangular => (2.0 * self.uniform() - 1.0) * 1.732_050_807_568_877_2,
             Distribution::Triangular => (self.uniform() - self.uniform()) * 2.449_489_742_783_178,
+            Distribution::Arcsine => math::sin(core::f64::consts::TAU * self.uniform()) * core::f64::consts::SQRT_2,
         }
     }
 }

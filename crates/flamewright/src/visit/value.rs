@@ -72,8 +72,9 @@ fn add(field: &Field, measured: Measured, statement: &Node) -> Result<Measured, 
     let shape = match statement.get("distribution").map_or(Ok("rectangular"), |n| n.text("distribution"))? {
         "rectangular" => Distribution::Rectangular,
         "triangular" => Distribution::Triangular,
+        "arcsine" => Distribution::Arcsine,
         "normal" => Distribution::Normal,
-        other => return Err(Error::unknown_name("distribution", other, ["rectangular", "triangular", "normal"].into_iter())),
+        other => return Err(Error::unknown_name("distribution", other, ["rectangular", "triangular", "arcsine", "normal"].into_iter())),
     };
     let of_reading = match statement.get("of_reading") {
         Some(node) => {

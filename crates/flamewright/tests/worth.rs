@@ -1,0 +1,499 @@
+//! What a number is worth: the guide's examples, the trade's uncertainty rows, and laws that hold
+//! for every function.
+
+use flamewright::catalogue::{Bare, Prepared, calculation, read_input, split};
+use flamewright::explore::goal_seek;
+use flamewright::judgement::{Decision, Direction, conformity, guard_band};
+use flamewright::node::Node;
+use flamewright::uncertainty::{
+    Covariance, Distribution, Generator, Measured, Model, effective_degrees_of_freedom, first_order, monte_carlo, type_a_covariance,
+};
+use flamewright_reference::{Row, rows};
+
+/// A function written out here, for those that are no calculation of the catalogue.
+struct Function<const N: usize, const M: usize, F: Fn(&[f64; N]) -> [f64; M]>(F);
+
+impl<const N: usize, const M: usize, F: Fn(&[f64; N]) -> [f64; M]> Model for Function<N, M, F> {
+    fn inputs(&self) -> usize {
+        N
+    }
+    fn outputs(&self) -> usize {
+        M
+    }
+    fn compute(&self, input: &[f64], output: &mut [f64]) {
+        output.copy_from_slice(&self.0(input.try_into().unwrap()));
+    }
+    fn range(&self, _: usize) -> (f64, f64) {
+        (f64::NEG_INFINITY, f64::INFINITY)
+    }
+}
+
+/// The shape of each of `N` inputs.
+fn all<const N: usize>(shape: Distribution) -> [Distribution; N] {
+    [shape; N]
+}
+
+/// The standard uncertainty of ± `half_width`.
+fn spread(half_width: f64, shape: Distribution) -> f64 {
+    Measured::exact(0.0).within("", half_width, shape).unwrap().standard()
+}
+
+fn rectangular(half_width: f64) -> f64 {
+    spread(half_width, Distribution::Rectangular)
+}
+
+/// An input of a row, in the unit in which it is written.
+fn given(row: &Row, name: &str) -> f64 {
+    row.inputs()[name].0.parse().unwrap()
+}
+
+fn series(row: &Row, name: &str) -> Vec<f64> {
+    row.inputs()[name].0.split('/').map(|r| r.parse().unwrap()).collect()
+}
+
+fn resistance_and_reactance(row: &Row) -> f64 {
+    let readings = ["V", "I", "phi"].map(|name| series(row, name));
+    let means = readings.clone().map(|r| Measured::repeated(&r).unwrap());
+    let mut covariance = Covariance::independent(&means.clone().map(|m| m.standard()));
+    for (i, j) in [(0, 1), (0, 2), (1, 2)] {
+        let shared = type_a_covariance(&readings[i], &readings[j]).unwrap();
+        covariance.correlate(i, j, shared / (means[i].standard() * means[j].standard())).unwrap();
+    }
+    let at = means.clone().map(|m| m.value);
+    // Volt over milliampere, so kilo-ohm to ohm.
+    let impedance = Function(|&[voltage, current, phase]: &[f64; 3]| {
+        let ohm = 1e3 * voltage / current;
+        [ohm * phase.cos(), ohm * phase.sin(), ohm]
+    });
+    let result = first_order(&impedance, &at, &covariance);
+    let outputs = result.covariance();
+    let of = |name: &str, names: [&str; 3]| names.iter().position(|n| *n == name).unwrap();
+    let output = row.text("output");
+    match output.split('_').collect::<Vec<_>>()[..] {
+        ["mean", name] => at[of(name, ["V", "I", "phi"])],
+        ["u", name @ ("V" | "I" | "phi")] => means[of(name, ["V", "I", "phi"])].standard(),
+        ["r", a @ ("V" | "I"), b] => covariance.correlation(of(a, ["V", "I", "phi"]), of(b, ["V", "I", "phi"])),
+        ["u", name] => result.standard(of(name, ["R", "X", "Z"])),
+        ["r", a, b] => outputs.correlation(of(a, ["R", "X", "Z"]), of(b, ["R", "X", "Z"])),
+        [name] => result.outputs[of(name, ["R", "X", "Z"])],
+        _ => panic!("{output}"),
+    }
+}
+
+fn gauge_block(row: &Row) -> f64 {
+    let of = |name: &str| given(row, name);
+    let stated = |m: Measured, name: &str| m.within(name, of(name), Distribution::Normal).unwrap();
+    let inputs = [
+        stated(Measured::exact(of("l_s")), "u_l_s"),
+        ["u_d0", "u_d1", "u_d2"].into_iter().fold(Measured::exact(of("d")), stated),
+        Measured::exact(of("alpha_s")).within("", of("half_width_alpha"), Distribution::Rectangular).unwrap(),
+        Measured::exact(0.0).within("", of("half_width_dalpha"), Distribution::Rectangular).unwrap(),
+        Measured::exact(0.0).within("", of("half_width_dtheta"), Distribution::Rectangular).unwrap(),
+        stated(Measured::exact(of("theta")), "u_theta").within("cycle", of("cyclic_amplitude"), Distribution::Arcsine).unwrap(),
+    ];
+    let length = Function(|&[standard, difference, expansion, expansion_difference, warmer, temperature]: &[f64; 6]| {
+        [standard + difference - standard * (expansion_difference * temperature + expansion * warmer)]
+    });
+    let result = first_order(&length, &inputs.clone().map(|m| m.value), &Covariance::independent(&inputs.map(|m| m.standard())));
+    match row.text("output") {
+        "l" => result.outputs[0],
+        "u_l" => result.standard(0),
+        other => panic!("{other}"),
+    }
+}
+
+fn resistors_in_series(row: &Row) -> f64 {
+    assert_eq!(given(row, "n"), 10.0);
+    let total = Function(|r: &[f64; 10]| [r.iter().sum()]);
+    let independent = Covariance::independent(&[given(row, "u"); 10]);
+    let mut shared = independent.clone();
+    for i in 0..10 {
+        for j in 0..i {
+            shared.correlate(i, j, given(row, "r")).unwrap();
+        }
+    }
+    let at = [given(row, "R"); 10];
+    match row.text("output") {
+        "R_total" => first_order(&total, &at, &shared).outputs[0],
+        "u_total" => first_order(&total, &at, &shared).standard(0),
+        "u_if_independent_wrong" => first_order(&total, &at, &independent).standard(0),
+        other => panic!("{other}"),
+    }
+}
+
+fn type_b(row: &Row) -> f64 {
+    let a = given(row, "a");
+    let exact = Measured::exact(20.0);
+    let measured = match row.inputs()["distribution"].0.as_str() {
+        "rectangular" => exact.within("", a, Distribution::Rectangular),
+        "triangular" => exact.within("", a, Distribution::Triangular),
+        "arcsine" => exact.within("", a, Distribution::Arcsine),
+        "resolution" => exact.resolution(a),
+        "normal_k2" => exact.certificate(a, 2.0),
+        other => panic!("{other}"),
+    };
+    measured.unwrap().standard()
+}
+
+fn additive(row: &Row, shape: Distribution) -> f64 {
+    let sum = Function(|x: &[f64; 4]| [x.iter().sum()]);
+    let draws = monte_carlo(&sum, &[0.0; 4], &Covariance::independent(&[1.0; 4]), &all::<4>(shape), 200_000, 4).unwrap();
+    match row.text("output") {
+        "y" => draws.mean(0),
+        "u" => draws.standard(0),
+        "half_width_95" => {
+            let (low, high) = draws.interval(0, 0.95, false);
+            0.5 * (high - low)
+        }
+        other => panic!("{other}"),
+    }
+}
+
+fn welch_satterthwaite(row: &Row) -> f64 {
+    let contributions: Vec<(f64, f64)> = (1..=4).map(|i| (given(row, &format!("u{i}")), given(row, &format!("nu{i}")))).collect();
+    match row.text("output") {
+        "nu_eff" => effective_degrees_of_freedom(contributions),
+        "u_c" => {
+            let sum = Function(|x: &[f64; 4]| [x.iter().sum()]);
+            let standard: Vec<f64> = contributions.iter().map(|c| c.0).collect();
+            first_order(&sum, &[0.0; 4], &Covariance::independent(&standard)).standard(0)
+        }
+        other => panic!("{other}"),
+    }
+}
+
+/// One oxygen reading behind every result: carbon dioxide, air ratio, ratio, air-free carbon monoxide, efficiency.
+fn analyser(row: &Row) -> f64 {
+    let of = |name: &str| given(row, name);
+    let (maximum, air, a2, b) = (of("CO2_max"), of("O2_air"), of("A2"), of("B"));
+    let reading = Function(|&[oxygen, monoxide, flue, room]: &[f64; 4]| {
+        let dioxide = maximum * (air - oxygen) / air;
+        let lambda = air / (air - oxygen);
+        let loss = (flue - room) * (a2 / (21.0 - oxygen) + b);
+        [dioxide, lambda, monoxide * 1e-4 / dioxide, monoxide * lambda, loss, 100.0 - loss]
+    });
+    let at = [of("O2"), of("CO"), of("t_flue"), of("t_air")];
+    let standard = ["half_width_O2", "half_width_CO", "half_width_t", "half_width_t"].map(|name| rectangular(of(name)));
+    let inputs = Covariance::independent(&standard);
+    let result = first_order(&reading, &at, &inputs);
+    let place = |name: &str| match name {
+        "CO2_from_O2" | "CO2" => 0,
+        "lambda_dry_simple" | "lambda" => 1,
+        "ratio" => 2,
+        "CO_air_free" | "air_free" => 3,
+        "loss_net" => 4,
+        "efficiency_net" | "efficiency" => 5,
+        other => panic!("{other}"),
+    };
+    let output = row.text("output");
+    if let Some(drawn) = output.strip_prefix("mc_") {
+        let draws = monte_carlo(&reading, &at, &inputs, &all::<4>(Distribution::Rectangular), 100_000, 13).unwrap();
+        return match drawn.strip_prefix("u_") {
+            Some(name) => draws.standard(place(name)),
+            None => draws.interval(place(drawn.strip_suffix("_97.5pct").unwrap()), 0.95, false).1,
+        };
+    }
+    if let Some(pair) = output.strip_prefix("corr_") {
+        let (first, second) = pair.split_once('_').unwrap();
+        return result.covariance().correlation(place(first), place(second));
+    }
+    match output.strip_prefix("u_") {
+        Some(name) => result.standard(place(name)),
+        None => result.outputs[place(output)],
+    }
+}
+
+fn conformance(row: &Row) -> f64 {
+    let [value, standard, limit] = ["y", "u", "limit"].map(|name| given(row, name));
+    let verdict = conformity(value, standard, limit, Direction::AtMost, 0.95);
+    let accepted = value <= limit - guard_band(standard, 0.95);
+    assert_eq!(verdict.decision == Decision::Conforms, accepted, "{}", row.place);
+    match row.text("output") {
+        "P_conform" => verdict.probability,
+        "acceptance_limit_95" => limit - verdict.guard_band,
+        other => panic!("{other}"),
+    }
+}
+
+/// Two rates by one meter: its error is one input to both.
+fn one_meter_twice(row: &Row) -> f64 {
+    let (meter, repeat) = (rectangular(given(row, "meter_mpe") / 100.0), given(row, "u_repeat") / 100.0);
+    let (first, second) = (given(row, "rate1"), given(row, "rate2"));
+    let rates = |x: &[f64; 4]| [first * (1.0 + x[0] + x[2]), second * (1.0 + x[1] + x[3])];
+    let model = Function(|x: &[f64; 4]| {
+        let [a, b] = rates(x);
+        [a, b, a - b, a / b]
+    });
+    let independent = Covariance::independent(&[meter, meter, repeat, repeat]);
+    let mut shared = independent.clone();
+    shared.correlate(0, 1, 1.0).unwrap();
+    let (same, other_meter) = (first_order(&model, &[0.0; 4], &shared), first_order(&model, &[0.0; 4], &independent));
+    match row.text("output") {
+        "difference" => same.outputs[2],
+        "u_difference" => same.standard(2),
+        "u_difference_if_independent" => other_meter.standard(2),
+        "ratio" => same.outputs[3],
+        "u_ratio" => same.standard(3),
+        "correlation" => same.covariance().correlation(0, 1),
+        other => panic!("{other}"),
+    }
+}
+
+fn flow_and_return(row: &Row) -> f64 {
+    let difference = Function(|x: &[f64; 4]| [x[0] + x[2] - x[1] - x[3]]);
+    let (probe, read) = (rectangular(given(row, "half_width_cal")), given(row, "u_read"));
+    let two = Covariance::independent(&[probe, probe, read, read]);
+    let mut same = two.clone();
+    same.correlate(0, 1, 1.0).unwrap();
+    let at = [given(row, "t_flow"), given(row, "t_return"), 0.0, 0.0];
+    match row.text("output") {
+        "dT" => first_order(&difference, &at, &two).outputs[0],
+        "u_dT_same_probe" => first_order(&difference, &at, &same).standard(0),
+        "u_dT_two_probes" => first_order(&difference, &at, &two).standard(0),
+        other => panic!("{other}"),
+    }
+}
+
+#[test]
+fn every_uncertainty_row_is_reproduced() {
+    let mut checked = 0;
+    for row in rows("trade/uncertainty.csv") {
+        let got = match row.text("kind") {
+            "gum_H2_correlated" | "gum_H2_means" => resistance_and_reactance(&row),
+            "gum_H1_gauge_block" => gauge_block(&row),
+            "gum_5_2_2_fully_correlated" => resistors_in_series(&row),
+            "type_B_standard_uncertainty" => type_b(&row),
+            "s1_additive_normal" => additive(&row, Distribution::Normal),
+            "s1_additive_rectangular" => additive(&row, Distribution::Rectangular),
+            "welch_satterthwaite" => welch_satterthwaite(&row),
+            "analyser_propagation" => analyser(&row),
+            "conformance_probability" => conformance(&row),
+            "same_meter_two_rates" => one_meter_twice(&row),
+            "flow_return_difference" => flow_and_return(&row),
+            other => panic!("{}: nothing computes {other}", row.place),
+        };
+        assert!(row.agrees(got), "{}: {} is {got}, not {}", row.place, row.text("output"), row.text("value"));
+        checked += 1;
+    }
+    assert_eq!(checked, 141);
+}
+
+#[test]
+fn drawn_shapes_have_the_mean_and_spread_that_are_stated() {
+    let shapes = [Distribution::Normal, Distribution::Rectangular, Distribution::Triangular, Distribution::Arcsine];
+    let same = Function(|x: &[f64; 4]| *x);
+    let draws = monte_carlo(&same, &[5.0; 4], &Covariance::independent(&[0.5; 4]), &shapes, 100_000, 3).unwrap();
+    // Furthest from the middle, in standard deviations: √3, √6, √2.
+    for (j, furthest) in [f64::INFINITY, 3_f64.sqrt(), 6_f64.sqrt(), 2_f64.sqrt()].into_iter().enumerate() {
+        assert!((draws.mean(j) - 5.0).abs() < 5.0 * 0.5 / 1e5_f64.sqrt(), "{:?}", shapes[j]);
+        assert!((draws.standard(j) / 0.5 - 1.0).abs() < 5.0 / 2e5_f64.sqrt(), "{:?}: {}", shapes[j], draws.standard(j));
+        let most = draws.of(j).iter().fold(0.0, |most: f64, d| most.max((d - 5.0).abs() / 0.5));
+        assert!(most <= furthest * (1.0 + 1e-12) && most > 0.97 * furthest.min(3.0), "{:?}: {most}", shapes[j]);
+    }
+}
+
+/// A number from -1 to 1.
+fn signed(generator: &mut Generator) -> f64 {
+    2.0 * generator.uniform() - 1.0
+}
+
+#[test]
+fn linear_functions_are_exact_and_shares_sum_to_one() {
+    let mut generator = Generator::new(11);
+    for _ in 0..500 {
+        let [slopes, at] = [(); 2].map(|()| core::array::from_fn::<f64, 5, _>(|_| signed(&mut generator)));
+        let standard: [f64; 5] = core::array::from_fn(|_| 0.1 * generator.uniform());
+        let linear = Function(|x: &[f64; 5]| [0.3 + x.iter().zip(&slopes).map(|(x, c)| c * x).sum::<f64>()]);
+        let mut inputs = Covariance::independent(&standard);
+        let r = signed(&mut generator);
+        inputs.correlate(1, 3, r).unwrap();
+        let result = first_order(&linear, &at, &inputs);
+        let variance =
+            (0..5).map(|i| (slopes[i] * standard[i]).powi(2)).sum::<f64>() + 2.0 * r * slopes[1] * standard[1] * slopes[3] * standard[3];
+        let error = result.standard(0) - variance.sqrt();
+        // Nothing but rounding: that of the sum over the shortest step.
+        let largest = standard.iter().fold(0.0, |m: f64, s| m.max(*s));
+        assert!(error.abs() <= 1e-9 * largest, "{error:e}");
+        let budget = result.budget(0);
+        assert!((budget.iter().sum::<f64>() - 1.0).abs() < 1e-12, "{budget:?}");
+        for (i, slope) in slopes.iter().enumerate() {
+            let step = (0.01 * standard[i]).max(6e-6 * at[i].abs());
+            assert!((result.sensitivity(0, i) - slope).abs() <= 4.0 * f64::EPSILON * 5.0 / step, "{i}");
+        }
+    }
+}
+
+#[test]
+fn perfect_correlation_adds_linearly() {
+    let model = Function(|x: &[f64; 2]| [x[0] + x[1], x[0] - x[1]]);
+    let mut generator = Generator::new(12);
+    for _ in 0..50 {
+        let standard = [generator.uniform(), generator.uniform()];
+        for r in [1.0, -1.0] {
+            let mut inputs = Covariance::independent(&standard);
+            inputs.correlate(0, 1, r).unwrap();
+            let wanted = [(standard[0] + r * standard[1]).abs(), (standard[0] - r * standard[1]).abs()];
+            let result = first_order(&model, &[2.0, 3.0], &inputs);
+            // The draws are on one line too, so that their spread is in the same proportion.
+            let draws = monte_carlo(&model, &[2.0, 3.0], &inputs, &[], 1000, 5).unwrap();
+            let drawn = draws.standard(0) / draws.standard(1);
+            assert!((drawn * wanted[1] / wanted[0] - 1.0).abs() < 1e-6, "{drawn} {wanted:?}");
+            for (j, wanted) in wanted.into_iter().enumerate() {
+                assert!((result.standard(j) - wanted).abs() < 1e-7 * (standard[0] + standard[1]), "{r}: {}", result.standard(j));
+            }
+        }
+    }
+    let mut inputs = Covariance::independent(&[1.0, 1.0, 1.0]);
+    for (i, j, r) in [(0, 1, 1.0), (1, 2, 1.0), (0, 2, -1.0)] {
+        inputs.correlate(i, j, r).unwrap();
+    }
+    let three = Function(|x: &[f64; 3]| [x[0] + x[1] + x[2]]);
+    assert!(monte_carlo(&three, &[0.0; 3], &inputs, &[], 10, 1).is_err(), "correlations that contradict each other");
+}
+
+fn prepare(name: &str, fields: &[(&str, &str)]) -> (Box<dyn Prepared>, Vec<f64>) {
+    let entry = calculation(name).unwrap();
+    let table = Node::Table(fields.iter().map(|(k, v)| ((*k).to_string(), Node::from(*v))).collect());
+    let (settings, fields) = split(entry, &table).unwrap();
+    (entry.prepare(&settings).unwrap(), read_input(entry.inputs(), &fields, Bare::Refused).unwrap())
+}
+
+const FLUE: [(&str, &str); 5] = [
+    ("fuel", "G20"),
+    ("oxygen_dry", "5.2 %"),
+    ("carbon_monoxide_dry", "42 ppm"),
+    ("flue_temperature", "148 degC"),
+    ("air_temperature", "19 degC"),
+];
+
+fn input_place(prepared: &dyn Prepared, name: &str) -> usize {
+    prepared.entry().inputs().iter().position(|f| f.name == name).unwrap()
+}
+
+fn output_place(prepared: &dyn Prepared, name: &str) -> usize {
+    prepared.entry().outputs().iter().position(|f| f.name == name).unwrap()
+}
+
+fn uncertain(prepared: &dyn Prepared, standard: &[(&str, f64)]) -> Covariance {
+    let mut all = vec![0.0; prepared.entry().inputs().len()];
+    for (name, u) in standard {
+        all[input_place(prepared, name)] = *u;
+    }
+    Covariance::independent(&all)
+}
+
+#[test]
+fn results_of_one_carbon_monoxide_reading_correlate_at_one() {
+    let (flue, at) = prepare("flue_analysis", &FLUE);
+    let result = first_order(&*flue, &at, &uncertain(&*flue, &[("carbon_monoxide_dry", 5e-6)]));
+    let (ratio, air_free) = (output_place(&*flue, "carbon_monoxide_ratio"), output_place(&*flue, "carbon_monoxide_air_free"));
+    assert!(result.standard(ratio) > 0.0 && result.standard(air_free) > 0.0);
+    let r = result.covariance().correlation(ratio, air_free);
+    assert!((r - 1.0).abs() < 1e-12, "{r}");
+    let budget = result.budget(ratio);
+    assert!((budget[input_place(&*flue, "carbon_monoxide_dry")] - 1.0).abs() < 1e-12);
+}
+
+#[test]
+fn first_order_and_draws_agree_and_draws_repeat() {
+    let (flue, at) = prepare("flue_analysis", &FLUE);
+    let inputs =
+        uncertain(&*flue, &[("oxygen_dry", 2e-4), ("carbon_monoxide_dry", 1e-6), ("flue_temperature", 0.2), ("air_temperature", 0.2)]);
+    const TRIALS: usize = 40_000;
+    let linear = first_order(&*flue, &at, &inputs);
+    let draws = monte_carlo(&*flue, &at, &inputs, &[], TRIALS, 2).unwrap();
+    let mut compared = 0;
+    for (j, field) in flue.entry().outputs().iter().enumerate() {
+        let u = linear.standard(j);
+        // Not those that nothing moves, and not those without a value.
+        if u.is_nan() || u <= 1e-9 * linear.outputs[j].abs() {
+            continue;
+        }
+        // The standard error of a standard deviation of normal draws is u/√(2n).
+        let error = (draws.standard(j) / u - 1.0).abs();
+        assert!(error < 5.0 / (2.0 * TRIALS as f64).sqrt(), "{}: {} {u}", field.name, draws.standard(j));
+        assert!((draws.mean(j) - linear.outputs[j]).abs() < 5.0 * u / (TRIALS as f64).sqrt(), "{}", field.name);
+        let (low, high) = draws.interval(j, 0.95, false);
+        let (short_low, short_high) = draws.interval(j, 0.95, true);
+        assert!(short_high - short_low <= high - low, "{}", field.name);
+        let budget: f64 = linear.budget(j).iter().sum();
+        assert!((budget - 1.0).abs() < 1e-12, "{}: {budget}", field.name);
+        compared += 1;
+    }
+    assert!(compared >= 12, "{compared} outputs compared");
+    let again = |seed| monte_carlo(&*flue, &at, &inputs, &[], 1000, seed).unwrap();
+    let bits = |draws: &flamewright::uncertainty::Draws| {
+        (0..draws.outputs()).flat_map(|j| draws.of(j).to_vec()).map(f64::to_bits).collect::<Vec<_>>()
+    };
+    assert_eq!(bits(&again(9)), bits(&again(9)));
+    assert_ne!(bits(&again(9)), bits(&again(10)));
+}
+
+#[test]
+fn the_shortest_interval_of_a_skewed_result_is_shorter() {
+    let square = Function(|x: &[f64; 1]| [x[0] * x[0]]);
+    let draws = monte_carlo(&square, &[0.0], &Covariance::independent(&[1.0]), &[], 20_000, 8).unwrap();
+    let (low, high) = draws.interval(0, 0.95, false);
+    let (short_low, short_high) = draws.interval(0, 0.95, true);
+    assert!(short_high - short_low < 0.9 * (high - low));
+    // Chi-squared with one degree of freedom: 0.001 to 5.02, and 0 to 3.84.
+    assert!((high - 5.02).abs() < 0.25 && (short_high - 3.84).abs() < 0.2 && short_low < 0.01, "{low} {high} {short_low} {short_high}");
+}
+
+#[test]
+fn what_is_sought_comes_out_or_is_said_not_to() {
+    let mut generator = Generator::new(21);
+    let (mut found, mut none) = (0, 0);
+    for (name, fields) in [
+        ("flue_analysis", &FLUE[..]),
+        (
+            "gas_rate",
+            &[("volume", "0.1 m3"), ("time", "120 s"), ("fuel", "G20"), ("gas_pressure", "20 mbar"), ("gas_temperature", "15 degC")],
+        ),
+        ("liquid_water", &[("temperature", "60 degC")]),
+        ("boiling_point", &[]),
+        ("natural_draught", &[]),
+        ("emitter_output", &[]),
+    ] {
+        let (prepared, at) = prepare(name, fields);
+        let entry = prepared.entry();
+        for (i, input) in entry.inputs().iter().enumerate() {
+            let (low, high) = (input.usual_minimum.max(input.minimum), input.usual_maximum.min(input.maximum));
+            if !(low < high && high.is_finite() && low.is_finite()) {
+                continue;
+            }
+            let value = |x: f64, j: usize| {
+                let mut point = at.clone();
+                point[i] = x;
+                let mut output = vec![f64::NAN; entry.outputs().len()];
+                prepared.run(&point, &mut output);
+                output[j]
+            };
+            for (j, output) in entry.outputs().iter().enumerate() {
+                let x = low + (high - low) * generator.uniform();
+                let wanted = value(x, j);
+                if !wanted.is_finite() {
+                    continue;
+                }
+                match goal_seek(&*prepared, &at, input.name, low, high, output.name, wanted) {
+                    Ok(goal) => {
+                        let got = value(goal.value, j);
+                        assert!(
+                            (got - wanted).abs() <= 1e-10 * wanted.abs(),
+                            "{name}: {} = {wanted}, got {got} at {} = {}",
+                            output.name,
+                            input.name,
+                            goal.value
+                        );
+                        found += 1;
+                    }
+                    Err(error) => {
+                        assert_eq!(error.code(), "no_solution");
+                        none += 1;
+                    }
+                }
+            }
+        }
+    }
+    assert!(found > 100, "{found} found, {none} none");
+}
