@@ -75,7 +75,7 @@ fn resistance_and_reactance(row: &Row) -> f64 {
         ["r", a @ ("V" | "I"), b] => covariance.correlation(of(a, ["V", "I", "phi"]), of(b, ["V", "I", "phi"])),
         ["u", name] => result.standard(of(name, ["R", "X", "Z"])),
         ["r", a, b] => outputs.correlation(of(a, ["R", "X", "Z"]), of(b, ["R", "X", "Z"])),
-        [name] => result.outputs[of(name, ["R", "X", "Z"])],
+        [name] => result.outputs()[of(name, ["R", "X", "Z"])],
         _ => panic!("{output}"),
     }
 }
@@ -96,7 +96,7 @@ fn gauge_block(row: &Row) -> f64 {
     });
     let result = first_order(&length, &inputs.clone().map(|m| m.value), &Covariance::independent(&inputs.map(|m| m.standard())));
     match row.text("output") {
-        "l" => result.outputs[0],
+        "l" => result.outputs()[0],
         "u_l" => result.standard(0),
         other => panic!("{other}"),
     }
@@ -114,7 +114,7 @@ fn resistors_in_series(row: &Row) -> f64 {
     }
     let at = [given(row, "R"); 10];
     match row.text("output") {
-        "R_total" => first_order(&total, &at, &shared).outputs[0],
+        "R_total" => first_order(&total, &at, &shared).outputs()[0],
         "u_total" => first_order(&total, &at, &shared).standard(0),
         "u_if_independent_wrong" => first_order(&total, &at, &independent).standard(0),
         other => panic!("{other}"),
@@ -199,7 +199,7 @@ fn analyser(row: &Row) -> f64 {
     }
     match output.strip_prefix("u_") {
         Some(name) => result.standard(place(name)),
-        None => result.outputs[place(output)],
+        None => result.outputs()[place(output)],
     }
 }
 
@@ -229,10 +229,10 @@ fn one_meter_twice(row: &Row) -> f64 {
     shared.correlate(0, 1, 1.0).unwrap();
     let (same, other_meter) = (first_order(&model, &[0.0; 4], &shared), first_order(&model, &[0.0; 4], &independent));
     match row.text("output") {
-        "difference" => same.outputs[2],
+        "difference" => same.outputs()[2],
         "u_difference" => same.standard(2),
         "u_difference_if_independent" => other_meter.standard(2),
-        "ratio" => same.outputs[3],
+        "ratio" => same.outputs()[3],
         "u_ratio" => same.standard(3),
         "correlation" => same.covariance().correlation(0, 1),
         other => panic!("{other}"),
@@ -247,7 +247,7 @@ fn flow_and_return(row: &Row) -> f64 {
     same.correlate(0, 1, 1.0).unwrap();
     let at = [given(row, "t_flow"), given(row, "t_return"), 0.0, 0.0];
     match row.text("output") {
-        "dT" => first_order(&difference, &at, &two).outputs[0],
+        "dT" => first_order(&difference, &at, &two).outputs()[0],
         "u_dT_same_probe" => first_order(&difference, &at, &same).standard(0),
         "u_dT_two_probes" => first_order(&difference, &at, &two).standard(0),
         other => panic!("{other}"),
@@ -406,13 +406,13 @@ fn first_order_and_draws_agree_and_draws_repeat() {
     for (j, field) in flue.entry().outputs().iter().enumerate() {
         let u = linear.standard(j);
         // Not those that nothing moves, and not those without a value.
-        if u.is_nan() || u <= 1e-9 * linear.outputs[j].abs() {
+        if u.is_nan() || u <= 1e-9 * linear.outputs()[j].abs() {
             continue;
         }
         // The standard error of a standard deviation of normal draws is u/√(2n).
         let error = (draws.standard(j) / u - 1.0).abs();
         assert!(error < 5.0 / (2.0 * TRIALS as f64).sqrt(), "{}: {} {u}", field.name, draws.standard(j));
-        assert!((draws.mean(j) - linear.outputs[j]).abs() < 5.0 * u / (TRIALS as f64).sqrt(), "{}", field.name);
+        assert!((draws.mean(j) - linear.outputs()[j]).abs() < 5.0 * u / (TRIALS as f64).sqrt(), "{}", field.name);
         let (low, high) = draws.interval(j, 0.95, false);
         let (short_low, short_high) = draws.interval(j, 0.95, true);
         assert!(short_high - short_low <= high - low, "{}", field.name);
