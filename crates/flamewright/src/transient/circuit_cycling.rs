@@ -78,7 +78,7 @@ plant_rules! {
     refuse NO_DIFFERENTIAL on "cut_in_temperature": "the cut-in must lie below the cut-out: with no differential the burner would switch without end";
     notice NEVER_STOPS on "steady_temperature": "the cut-out is not reached: circuits and casing take all the burner gives, it burns without stopping";
     notice NEVER_LIGHTS on "steady_temperature": "the plant comes to rest above the cut-in: the burner never lights again";
-    notice NOT_REPEATING on "on_time": "the cycles do not repeat within the week followed";
+    notice NOT_REPEATING on "on_time": "no repeating cycle was found within the week, or the steps, that were followed";
     notice SHORT_CYCLES on "start_rate": "the burner starts more than twelve times an hour (a notice of ours, common practice without a source): look at differential, water content and turn-down";
 }
 

@@ -221,8 +221,8 @@ plant_rules! {
     refuse POINT_IS_MISSING on "target_temperature": "the plant has no such point to watch: no emitter, no pipe, or metal and water sharing one temperature";
     notice ALREADY_THERE on "time": "the point watched is at or below the target from the start";
     notice NEVER on "time": "the target is never reached: the plant comes to rest above it (see steady_temperature)";
-    notice NOT_FOUND on "time": "not reached within a week of the plant (or within the steps allowed), though it would come: look at the values";
-    notice NEVER_AFTER on "time_after": "with the circuits in their second state the target is never reached";
+    notice NOT_FOUND on "time": "not reached within a week of the plant, or within the steps allowed, and no state of rest above it was found: look at the values";
+    notice NEVER_AFTER on "time_after": "with the circuits in their second state the target is not reached within a week, if ever";
     notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
 }
 
@@ -383,11 +383,12 @@ impl Calculation for CoolDown {
 
     fn review(&self, input: &CoolDownState, output: &CoolDownResult) -> Raised {
         // A level within a millikelvin of rest is not told from rest.
-        let comes = output.steady_temperature.si() < input.target_temperature.si() - 1e-3;
+        // Without a steady state found, nothing says that it never will.
+        let rests_above = output.steady_temperature.si() >= input.target_temperature.si() - 1e-3;
         Raised::NONE
             .when(ALREADY_THERE, output.time.si() == 0.0)
-            .when(NEVER, output.time.si().is_nan() && !comes)
-            .when(NOT_FOUND, output.time.si().is_nan() && comes)
+            .when(NEVER, output.time.si().is_nan() && rests_above)
+            .when(NOT_FOUND, output.time.si().is_nan() && !rests_above)
             .when(NEVER_AFTER, self.layout.changes_over() && output.time_after.si().is_nan())
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
     }

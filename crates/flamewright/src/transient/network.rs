@@ -632,7 +632,7 @@ impl Model {
     }
 
     /// Whether any flow depends on the temperatures.
-    fn circulates_by_gravity(&self) -> bool {
+    pub(crate) fn circulates_by_gravity(&self) -> bool {
         !self.pump_runs && self.chains.iter().any(|chain| chain.gravity.is_some())
     }
 

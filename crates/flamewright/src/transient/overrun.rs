@@ -99,8 +99,8 @@ impl Context for PumpOverrun {
 plant_rules! {
     notice ALREADY_OPEN on "stop_time": "the overrun thermostat is open from the start: the pump does not run on at all";
     notice NEVER on "stop_time": "the pump never stops: the thermostat's place comes to rest above its opening temperature (see steady_temperature)";
-    notice NOT_FOUND on "stop_time": "not reached within a week of the plant (or within the steps allowed), though it would come: look at the values";
-    notice NEVER_AFTER on "stop_time_after": "with the circuits in their second state the pump never stops";
+    notice NOT_FOUND on "stop_time": "not reached within a week of the plant, or within the steps allowed, and no state of rest above it was found: look at the values";
+    notice NEVER_AFTER on "stop_time_after": "with the circuits in their second state the pump does not stop within a week, if ever";
     notice DISAGREES on "deviation": "the pump was seen to stop at a time that differs by more than twice the standard uncertainty of the difference: another circuit is open, the flow is another, or the thermostat opens elsewhere";
     notice STARTS_AGAIN on "restart_count": "residual heat starts the pump again after it has stopped: a wider differential, or a lower opening temperature, ends that";
     notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
@@ -177,13 +177,7 @@ fn follow(layout: &Layout, input: &OverrunState, state: State) -> Overrun {
         found.back = laid.model.return_temperature(&state);
         found.steady = laid.model.steady(&state).map_or(f64::NAN, |steady| steady[0]);
         laid.model.start_from(&state);
-        found.peak = state[0];
-        run(&mut laid.model, &Controls::pump_only(false), &[], Some(0), &Bounds::USUAL, None, |what, _, _, state| {
-            if what == What::Peak {
-                found.peak = state[0];
-            }
-            Then::Stop
-        });
+        found.peak = super::overshoot::peak(&mut laid, false, input.standing_heat.si()).0;
     } else {
         let start = laid.model.initial().to_vec();
         found.steady = laid.model.steady(&start).map_or(f64::NAN, |steady| steady[0]);
@@ -219,11 +213,12 @@ impl Calculation for PumpOverrun {
 
     fn review(&self, input: &OverrunState, output: &OverrunResult) -> Raised {
         // A level within a millikelvin of rest is not told from rest.
-        let comes = output.steady_temperature.si() < input.overrun_temperature.si() - 1e-3;
+        // Without a steady state found, nothing says that it never will.
+        let rests_above = output.steady_temperature.si() >= input.overrun_temperature.si() - 1e-3;
         Raised::NONE
             .when(ALREADY_OPEN, output.stop_time.si() == 0.0)
-            .when(NEVER, output.stop_time.si().is_nan() && !comes)
-            .when(NOT_FOUND, output.stop_time.si().is_nan() && comes)
+            .when(NEVER, output.stop_time.si().is_nan() && rests_above)
+            .when(NOT_FOUND, output.stop_time.si().is_nan() && !rests_above)
             .when(NEVER_AFTER, self.layout.changes_over() && output.stop_time_after.si().is_nan())
             .when(DISAGREES, output.deviation.si().abs() > 2.0)
             .when(STARTS_AGAIN, output.restart_count.si() > 0.0)

@@ -112,15 +112,19 @@ const NONE: Peaks = Peaks {
 };
 
 /// Highest temperature of the water from the model's start on, and when.
-fn peak(laid: &mut Laid, pump: bool) -> (f64, f64) {
+///
+/// A dip by the cold water that comes back may lie between two rises, so every peak is looked at,
+/// until at one of them nothing in the plant is hotter than the water: without fire it cannot rise
+/// above that again.
+pub(crate) fn peak(laid: &mut Laid, pump: bool, standing_heat: f64) -> (f64, f64) {
     let start = laid.model.initial().first().copied().unwrap_or(f64::NAN);
     let mut found = (start, 0.0);
     run(&mut laid.model, &Controls::pump_only(pump), &[], Some(0), &Bounds::USUAL, None, |what, time, _, state| {
-        // A dip by the cold water that comes back may lie between two rises: the higher counts.
         if what == What::Peak && state[0] > found.0 {
             found = (state[0], time);
         }
-        Then::Stop
+        let hottest = state.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        if what == What::Peak && standing_heat <= 0.0 && hottest <= state[0] + 1e-9 { Then::Stop } else { Then::GoOn }
     });
     found
 }
@@ -154,8 +158,8 @@ fn follow(layout: &Layout, input: &OvershootState) -> Peaks {
     let Some((firing, state)) = at_stop else { return Peaks { steady, ..NONE } };
     let residual = laid.model.node(Point::Metal).map_or(0.0, |metal| plant.capacities().0 * (state[metal] - state[0]));
     laid.model.start_from(&state);
-    let stopped = peak(&mut laid, false);
-    let running = peak(&mut laid, true);
+    let stopped = peak(&mut laid, false, input.standing_heat.si());
+    let running = peak(&mut laid, true, input.standing_heat.si());
     Peaks { firing, at_cut_out: state[0], residual, stopped, running, steady }
 }
 

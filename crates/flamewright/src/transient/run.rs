@@ -148,7 +148,7 @@ enum Watch {
 
 /// Follows the network until the caller stops, nothing awaited can come, or a bound is reached.
 ///
-/// `peak_of`: node whose maximum is reported. `seen` is called at every happening, in order of
+/// `peak_of`: node whose maxima are reported, one a step at most. `seen` is called at every happening, in order of
 /// time, with the state then.
 #[allow(clippy::too_many_arguments)]
 pub(crate) fn run(
@@ -182,7 +182,6 @@ pub(crate) fn run(
     };
     let mut marked: Vec<bool> = marks.iter().map(|_| false).collect();
     let mut switchings = 0;
-    let mut peak_seen = false;
     let mut begun = false;
 
     macro_rules! tell {
@@ -325,7 +324,8 @@ pub(crate) fn run(
                 }
             }
             let end = first.map_or(solver.time(), |(time, _)| time);
-            // Marks and the peak inside the step, in order of time.
+            // Marks and the peak inside the step, in order of time; a later step may hold another peak.
+            let mut peak_seen = false;
             loop {
                 let mut next: Option<(f64, What)> = None;
                 for (number, mark) in marks.iter().enumerate().filter(|(number, _)| !marked[*number]) {
@@ -398,7 +398,7 @@ pub(crate) fn run(
                     watches.iter().all(|&(_, number, level, direction)| {
                         model.node(super::network::Point::Sensor(number)).is_none_or(|node| out_of_reach(node, level, direction))
                     }) && marks.iter().zip(&marked).all(|(mark, done)| *done || out_of_reach(mark.node, mark.level, mark.direction));
-                if distance < 1e-9 || (none_can_come && peak_of.is_none() && !modulating) {
+                if distance < 1e-9 || (none_can_come && peak_of.is_none() && !modulating && !model.circulates_by_gravity()) {
                     let steady = steady.clone();
                     if let Some(trace) = trace.as_deref_mut() {
                         trace.finish(&solver);

@@ -89,7 +89,7 @@ plant_rules! {
     refuse NO_TURNDOWN on "low_output": "a two-stage or modulating burner needs a low output below its full one";
     refuse POINT_IS_MISSING on "target_temperature": "the plant has no such point to watch: no emitter, no pipe, or metal and water sharing one temperature";
     notice ALREADY_THERE on "time": "the point watched is at or above the target from the start";
-    notice NEVER on "time": "the target is not reached within a week: the burner is too small for the losses, or the thermostat holds the plant below it";
+    notice NEVER on "time": "the target was not reached within a week, 500 stops of the burner or the steps allowed: commonly the burner is too small for the losses, or the thermostat holds the plant below it";
     notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
 }
 
