@@ -13,6 +13,26 @@ pub fn catalogue() -> Node {
     Node::List(CATALOGUE.iter().map(|entry| calculation(*entry)).collect())
 }
 
+/// A worked example of the calculation `name`: settings and fields as [`crate::catalogue::evaluate`] takes
+/// them. The readings are invented.
+///
+/// ```
+/// use flamewright::catalogue::{Bare, evaluate};
+/// let given = flamewright::describe::example("static_head")?;
+/// let found = evaluate("static_head", &given, Bare::Refused)?;
+/// assert!(found.get("static_pressure").is_some());
+/// # Ok::<(), flamewright::Error>(())
+/// ```
+///
+/// # Errors
+/// If there is no such calculation.
+#[cfg(feature = "text")]
+pub fn example(name: &str) -> Result<Node, Error> {
+    let examples = Node::from_toml(include_str!("../examples.toml"))?;
+    let known = CATALOGUE.iter().map(|entry| entry.info().name);
+    examples.get(name).cloned().ok_or_else(|| Error::unknown_name("calculation", name, known))
+}
+
 /// One calculation.
 #[must_use]
 pub fn calculation(entry: &dyn Entry) -> Node {
@@ -111,4 +131,34 @@ pub fn error(error: &Error) -> Node {
         ("unit", error.unit().into()),
         ("message", Node::Text(alloc::format!("{error}"))),
     ])
+}
+
+#[cfg(all(test, feature = "text"))]
+mod tests {
+    use super::*;
+    use crate::catalogue::{Bare, evaluate};
+    use alloc::vec::Vec;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn every_calculation_has_an_example_that_works() {
+        let mut amiss = Vec::new();
+        for entry in CATALOGUE {
+            let name = entry.info().name;
+            match example(name).and_then(|given| evaluate(name, &given, Bare::Refused)) {
+                Ok(found) if found.output.iter().any(|value| value.is_finite()) => {}
+                Ok(_) => amiss.push(alloc::format!("{name}: no result")),
+                Err(error) => amiss.push(alloc::format!("{name}: {error}")),
+            }
+        }
+        assert!(amiss.is_empty(), "{}", amiss.join("\n"));
+    }
+
+    #[test]
+    fn every_example_is_of_a_calculation() {
+        let examples = Node::from_toml(include_str!("../examples.toml")).unwrap_or_else(|e| panic!("{e}"));
+        let of: BTreeSet<&str> = examples.entries("examples").unwrap_or_else(|e| panic!("{e}")).map(|(name, _)| name).collect();
+        let known: BTreeSet<&str> = CATALOGUE.iter().map(|entry| entry.info().name).collect();
+        assert_eq!(of, known);
+    }
 }

@@ -3,7 +3,7 @@
 pub(crate) mod abi;
 mod c_functions;
 mod c_header;
-mod calculations;
+pub(crate) mod calculations;
 mod cpp_header;
 mod face;
 mod python_stub;
@@ -18,8 +18,8 @@ type Generated = (&'static str, fn() -> Result<String, String>);
 
 /// In this order: a later one may be made from an earlier one.
 const FILES: &[Generated] = &[
-    ("crates/flamewright/CALCULATIONS.md", calculations::make),
     ("tests/VALIDATION.md", validation::make),
+    ("crates/flamewright/CALCULATIONS.md", calculations::make),
     ("crates/flamewright/schema/visit.schema.json", || Ok(flamewright::visit::record_schema().to_json() + "\n")),
     ("crates/flamewright/schema/assessment.schema.json", || Ok(flamewright::visit::assessment_schema().to_json() + "\n")),
     ("bindings/c/src/functions.rs", c_functions::make),
