@@ -10,6 +10,7 @@ use flamewright_columns::{Column, Columns, Status};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
+use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyDict, PyString, PyTuple, PyType};
 
 /// Results and notices of one evaluation.
@@ -102,7 +103,10 @@ impl Prepared {
             return Err(error(py, &judged.error(entry.inputs(), entry.rules(), input, entry.outputs(), output)));
         }
         let values = PyTuple::new(py, output.iter())?;
-        result.call_method1(pyo3::intern!(py, "_make"), (values,))
+        // What `_make` of a named tuple does, without its detour through Python code.
+        static NEW: PyOnceLock<Py<PyAny>> = PyOnceLock::new();
+        let new = NEW.get_or_try_init(py, || py.get_type::<PyTuple>().getattr("__new__").map(Bound::unbind))?;
+        new.bind(py).call1((result, values))
     }
 
     /// Columns of SI values (arrays of one length, or single numbers) in field order.

@@ -6,7 +6,7 @@ unit, pint quantities, or arrays with a stated unit:
 >>> import flamewright as fw
 >>> water = fw.liquid_water(temperature="60 degC")
 >>> water.density
-<983.2382 kg/m³>
+<983.2536 kg/m³>
 
 ``catalogue()`` lists them all; ``help(fw.liquid_water)`` tells inputs, ranges, results and sources.
 """
@@ -44,8 +44,9 @@ def calculation(name: str) -> Calculation:
 def evaluate(name: str, /, **given: Any) -> Record:
     """Evaluates a calculation by name; bare numbers are taken as SI, text and quantities as they say.
 
-    >>> evaluate("liquid_water", temperature=333.15).density
-    <983.2382 kg/m³>
+    >>> import flamewright as fw
+    >>> fw.evaluate("liquid_water", temperature=333.15).density
+    <983.2536 kg/m³>
     """
     return calculation(name).evaluate(**given)
 

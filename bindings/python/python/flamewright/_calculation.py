@@ -5,8 +5,8 @@ from __future__ import annotations
 import inspect
 import keyword
 from collections import namedtuple
-from collections.abc import Callable, Iterator, Mapping
-from functools import cached_property
+from collections.abc import Callable, Hashable, Iterator, Mapping
+from functools import cached_property, partial
 from typing import Any
 
 import numpy as np
@@ -37,8 +37,10 @@ def uncertain(
     """A value with its uncertainty, in the unit of the value or another of the same kind.
 
     ``accuracy`` is a half-width of the given ``distribution`` (rectangular, triangular, arcsine), ``resolution``
-    the last digit of the instrument, ``standard`` a standard uncertainty. They combine.
+    the last digit of the instrument, ``standard`` a standard uncertainty. They combine. Of the word
+    ``normal`` the accuracy is one standard uncertainty.
 
+    >>> from flamewright import uncertain
     >>> uncertain("4.6 %", accuracy="0.3 %", resolution="0.1 %").value
     '4.6 %'
     """
@@ -106,53 +108,80 @@ class Calculation:
         except TypeError:  # a setting that cannot be a key, such as a composition
             return _flamewright.prepare(self.name, settings)
 
+    @cached_property
+    def _keywords(self) -> dict[str, tuple[str, bool, int | None]]:
+        """By keyword: the name, whether it is a setting, the place among the inputs if it is one."""
+        places = {name: place for place, name in enumerate(self.input_fields)}
+        names = [*places, *(s for s in self._settings if s not in places)]
+        # A name may be that of a setting and of a field: one thing, which both need.
+        keywords = {name: (name, name in self._settings, places.get(name)) for name in names}
+        return keywords | {argument(name): keywords[name] for name in names}
+
+    @cached_property
+    def _defaults(self) -> list[float]:
+        """SI values of the inputs that have a default, not-a-number for the others."""
+        fields = self.input_fields.values()
+        return [float("nan") if f["default"] is None else f["default"] * f["unit_factor"] + f["unit_offset"] for f in fields]
+
     def _split(self, given: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, Any]]:
         settings, fields = {}, {}
+        keywords = self._keywords
         for word, value in given.items():
-            name = word[:-1] if word.endswith("_") and keyword.iskeyword(word[:-1]) else word
-            # A name may be that of a setting and of a field: one thing, which both need.
-            if name in self._settings and value is not None:
+            known = keywords.get(word)
+            if known is None:
+                raise unknown(self.name, word, [*self.input_fields, *self._settings])
+            name, setting, place = known
+            if setting and value is not None:
                 settings[name] = value
-            if name in self.input_fields:
+            if place is not None:
                 fields[name] = value
-            elif name not in self._settings:
-                raise unknown(self.name, name, [*self.input_fields, *self._settings])
         return settings, fields
 
     def _read(self, fields: Mapping[str, Any], bare_si: bool) -> tuple[list[Any], Any, Uncertainties]:
         """SI values in field order, the pint registry of a quantity, standard uncertainties."""
-        values: list[Any] = []
+        values: list[Any] = self._defaults.copy()
         registry = None
         uncertainties: Uncertainties = {}
-        for i, (name, field) in enumerate(self.input_fields.items()):
-            value = fields.get(name)
+        for name, value in fields.items():
+            i: int = self._keywords[name][2]  # type: ignore[assignment]
             if isinstance(value, Uncertain):
                 uncertainties[i] = self._standard(i, value)
                 value = value.value
-            if value is None:
-                default = field["default"]
-                values.append(float("nan") if default is None else default * field["unit_factor"] + field["unit_offset"])
-            elif isinstance(value, str):
-                values.append(_flamewright.read(self.name, False, i, value))
+            if isinstance(value, str):
+                values[i] = _flamewright.read(self.name, False, i, value)
+            elif value is None:
+                continue
             elif isinstance(value, Value):
-                self._same_kind(field, value)
-                values.append(value.si)
-            elif hasattr(value, "magnitude") and hasattr(value, "units"):
-                factor, offset = _flamewright.scale(self.name, False, i, str(value.units))
-                registry = getattr(value, "_REGISTRY", registry)
-                values.append(np.asarray(value.magnitude, dtype=float) * factor + offset if np.ndim(value.magnitude) else float(value.magnitude) * factor + offset)
+                self._same_kind(self.input_fields[name], value)
+                values[i] = value.si
             elif isinstance(value, tuple) and len(value) == 2 and isinstance(value[1], str):
-                factor, offset = _flamewright.scale(self.name, False, i, value[1])
-                values.append(np.asarray(value[0], dtype=float) * factor + offset)
-            elif isinstance(value, bool):
-                raise Error(f"{name} = {value}: a value with its unit is needed, for instance \"{field['example']}\"", "unit_missing", field=name)
-            elif bare_si or not field["unit"]:
-                values.append(np.asarray(value, dtype=float) if np.ndim(value) else float(value))
+                values[i] = self._numbers(name, i, value[0], value[1])
+            elif (units := getattr(value, "units", None)) is not None and hasattr(value, "magnitude"):
+                registry = getattr(value, "_REGISTRY", registry)
+                values[i] = self._numbers(name, i, value.magnitude, units)
+            elif isinstance(value, (bool, np.bool_)):
+                example = self.input_fields[name]["example"]
+                raise Error(f"{name} = {value}: a value with its unit is needed, for instance \"{example}\"", "unit_missing", field=name)
+            elif bare_si or not self.input_fields[name]["unit"]:
+                values[i] = floats(name, value)
             else:
                 if np.ndim(value) == 0:
                     _flamewright.read(self.name, False, i, f"{value}")  # refuses, saying how to write it
-                raise Error(f"{name}: give the unit, for instance (array, \"{field['unit']}\")", "unit_missing", field=name)
+                raise Error(f"{name}: give the unit, for instance (array, \"{self.input_fields[name]['unit']}\")", "unit_missing", field=name)
         return values, registry, uncertainties
+
+    def _numbers(self, name: str, i: int, numbers: Any, unit: Any) -> Any:
+        """SI of numbers in a unit: text, or the unit of a quantity, whose spelling out is slow and kept."""
+        # pint's units compare within one registry only; what they are made of compares everywhere.
+        key = unit if isinstance(unit, str) else getattr(unit, "_units", None)
+        known: dict[Any, tuple[float, float]] = self.__dict__.setdefault("_scales", {})
+        try:
+            factor, offset = known[i, key]
+        except (KeyError, TypeError):
+            factor, offset = _flamewright.scale(self.name, False, i, str(unit))
+            if isinstance(key, Hashable) and key is not None and len(known) < 256:
+                known[i, key] = factor, offset
+        return floats(name, numbers) * factor + offset
 
     def _same_kind(self, field: Mapping[str, Any], value: Value) -> None:
         given = value._field
@@ -216,27 +245,36 @@ class Calculation:
     def fixed(self, **settings: Any) -> Callable[..., Any]:
         """The fast path: settings fixed; SI floats by keyword in, a named tuple of SI floats out.
 
-        >>> water = liquid_water.fixed()
+        >>> import flamewright as fw
+        >>> water = fw.liquid_water.fixed()
         >>> round(water(temperature=333.15).density, 1)
-        983.2
+        983.3
         """
-        prepared = self._prepare(settings)
-        result, compute = self._tuple, prepared.si
-
-        def si(**fields: float) -> Any:
-            return compute(result, **fields)
-
-        return si
+        # No function of Python in between: it would cost as much as the sum.
+        return partial(self._prepare(settings).si, self._tuple)
 
     def steps(self, **given: Any) -> Steps:
-        """The working: every line of the sum with the numbers put in."""
+        """The working: every line of the sum with the numbers put in. A notebook shows it as LaTeX.
+
+        >>> import flamewright as fw
+        >>> print(fw.thermostat_differential.steps(cut_out_temperature="81.8 degC", cut_in_temperature="74.2 degC"))
+        Differential of a thermostat
+        Δt = fall = 7.6 K  [IEC 60730-1, from memory: difference of the operating values]
+        t_m = t_on + Δt / 2 = 347.35 K + 7.6 K / 2 = 351.15 K (78 °C)  [middle of the operating values]
+        """
         settings, fields = self._split(given)
         prepared = self._prepare(settings)
         values, _, _ = self._read(fields, bare_si=False)
         return Steps(self.info["title"], prepared.steps(values))
 
     def tables(self, **given: Any) -> dict[str, Any]:
-        """Traces and lists that go with the result, each column with its unit."""
+        """Traces and lists that go with the result, each column with its unit.
+
+        >>> import flamewright as fw
+        >>> pipes = [{"tube": "copper 22x0.9", "length": "12 m"}]
+        >>> fw.system_content.tables(pipes=pipes)["pipes"]["columns"]["length"]
+        {'unit': 'm', 'values': [12.0]}
+        """
         settings, fields = self._split(given)
         prepared = self._prepare(settings)
         values, _, _ = self._read(fields, bare_si=False)
@@ -244,14 +282,29 @@ class Calculation:
         return tables
 
     def uncertainty(self, correlations: Mapping[tuple[str, str], float] | None = None, **given: Any) -> Uncertainty:
-        """First-order propagation: standard uncertainties, correlations and the budget of each result."""
+        """First-order propagation: standard uncertainties, correlations and the budget of each result.
+
+        >>> import flamewright as fw
+        >>> print(fw.thermostat_differential.uncertainty(
+        ...     cut_out_temperature=fw.uncertain("81.8 degC", accuracy="0.5 K"),
+        ...     cut_in_temperature=fw.uncertain("74.2 degC", accuracy="0.5 K", distribution="triangular")))
+        Differential of a thermostat
+        differential  7.6 K (± 0.71 K, k = 2)  [cut_out_temperature 67 %, cut_in_temperature 33 %]
+        mid_point     78 °C (± 0.35 °C, k = 2)  [cut_out_temperature 67 %, cut_in_temperature 33 %]
+        """
         prepared, values, standard, _, pairs = self._propagation(correlations, given)
         return Uncertainty(self, prepared.first_order(values, standard, pairs), standard)
 
     def monte_carlo(
         self, *, trials: int = 100_000, seed: int = 1, correlations: Mapping[tuple[str, str], float] | None = None, **given: Any
     ) -> dict[str, Any]:
-        """Draws of each result (SI arrays), reproducible from ``seed``."""
+        """Draws of each result (SI arrays), reproducible from ``seed``.
+
+        >>> import flamewright as fw
+        >>> draws = fw.liquid_water.monte_carlo(temperature=fw.uncertain("60 degC", standard="0.5 K"), trials=10_000)
+        >>> round(float(draws["density"].mean()), 1)
+        983.3
+        """
         prepared, values, standard, shapes, pairs = self._propagation(correlations, given)
         draws = prepared.monte_carlo(values, standard, pairs, shapes, trials, seed)
         return dict(zip(self.output_fields, draws, strict=True))
@@ -262,8 +315,9 @@ class Calculation:
         An answer found is an answer: the range is bracketed, and where there is none that is said,
         with the values between which the result runs.
 
-        >>> liquid_water.goal_seek(of="density", wanted="983 kg/m3", vary="temperature", low="10 degC", high="90 degC").value
-        <60.44898 °C>
+        >>> import flamewright as fw
+        >>> fw.liquid_water.goal_seek(of="density", wanted="983 kg/m3", vary="temperature", low="10 degC", high="90 degC").value
+        <60.49173 °C>
         """
         if of not in self.output_fields:
             raise unknown(f"{self.name} results", of, list(self.output_fields))
@@ -284,6 +338,11 @@ class Calculation:
 
         ``axes`` holds by input either its ends, as ``("0 mm", "50 mm")`` in ``points`` equal steps,
         or its values, as ``(array, "mm")``. Refused places are not-a-number.
+
+        >>> import flamewright as fw
+        >>> swept = fw.liquid_water.sweep({"temperature": ("20 degC", "80 degC")}, points=3)
+        >>> print(swept.result.density)
+        [998.3 988.1 971.8] kg/m³
         """
         if not 1 <= len(axes) <= 2:
             raise Error("one or two inputs are varied", "bad_setting", field="axes")
@@ -363,6 +422,20 @@ class Calculation:
 def argument(name: str) -> str:
     """The keyword for a setting or field: words that Python keeps for itself get an underscore behind."""
     return f"{name}_" if keyword.iskeyword(name) else name
+
+
+def floats(name: str, given: Any) -> Any:
+    """One number as a float, many as an array of them; what is masked is not-a-number."""
+    if type(given) is float:
+        return given
+    try:
+        if np.iscomplexobj(given):
+            raise TypeError("complex numbers")
+        if hasattr(given, "mask") and hasattr(given, "filled"):
+            return given.astype(float).filled(np.nan)
+        return np.asarray(given, dtype=float) if np.ndim(given) else float(given)
+    except (TypeError, ValueError) as why:
+        raise Error(f"{name}: numbers are needed: {why}", "unreadable", field=name) from why
 
 
 class Goal:
@@ -463,7 +536,9 @@ def unknown(where: str, name: str, offered: list[str]) -> Error:
 
 
 def documentation(info: Mapping[str, Any]) -> str:
-    """The docstring of a calculation, from the catalogue."""
+    """The docstring of a calculation, from the catalogue and the examples."""
+    from ._examples import EXAMPLES  # late: only who reads help needs them
+
     lines = [info["title"] + ".", "", info["summary"], ""]
 
     def fields(title: str, items: list[dict[str, Any]]) -> None:
@@ -489,6 +564,8 @@ def documentation(info: Mapping[str, Any]) -> str:
         lines.append("")
     fields("Parameters", info["inputs"])
     fields("Returns", info["outputs"])
+    if info["name"] in EXAMPLES:
+        lines.extend(["Examples", "--------", EXAMPLES[info["name"]]])
     lines.extend(["Sources", "-------", *(f"{s['citation']}: {s['covers']}" for s in info["sources"]), ""])
     lines.extend(["Accuracy", "--------", info["accuracy"], ""])
     if info["cautions"]:
