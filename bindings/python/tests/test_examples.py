@@ -1,6 +1,7 @@
 """The examples that `help()` shows: every calculation has one, and each prints what it says."""
 
 import doctest
+from pathlib import Path
 
 import flamewright as fw
 import pytest
@@ -36,3 +37,8 @@ def test_docstrings_of_the_package(module):
     result = doctest.testmod(module, optionflags=doctest.NORMALIZE_WHITESPACE)
     assert result.failed == 0
     assert result.attempted > 0 or module is _errors
+
+
+def test_the_readme_is_true():
+    text = (Path(__file__).parents[1] / "README.md").read_text(encoding="utf-8")
+    assert not failures(text.replace("```", ""), "README.md")

@@ -109,6 +109,59 @@ def test_uncertainty_working_and_draws():
     assert any("c_p × μ / λ" in step["plain"] for step in steps)
 
 
+@pytest.mark.parametrize(
+    ("word", "divisor", "excess"),
+    # Standard deviation of a half-width of one, and kurtosis less three: properties of the shapes.
+    [("rectangular", 3**0.5, -1.2), ("triangular", 6**0.5, -0.6), ("arcsine", 2**0.5, -1.5), ("normal", 1.0, 0.0)],
+)
+def test_the_words_for_shapes(word, divisor, excess):
+    given = fw.uncertain("80 degC", accuracy="2 K", distribution=word)
+    difference = {"cut_out_temperature": given, "cut_in_temperature": "72 degC"}
+    first = fw.thermostat_differential.uncertainty(**difference)
+    assert first.standard["differential"] == pytest.approx(2 / divisor, rel=1e-6)
+    draws = fw.thermostat_differential.monte_carlo(trials=200_000, seed=5, **difference)["differential"]
+    off = draws - 8.0
+    assert off.std() == pytest.approx(2 / divisor, rel=0.01)
+    assert (off**4).mean() / (off**2).mean() ** 2 - 3 == pytest.approx(excess, abs=0.05)
+    assert word == "normal" or (1.95 < abs(off).max() <= 2.0 + 1e-9)
+    assert word not in ("rectangular", "normal") or fw.uncertain("80 degC", accuracy="2 K").statements["distribution"] == "rectangular"
+
+
+def test_statements_of_uncertainty_combine():
+    given = fw.uncertain("80 degC", standard="0.4 K", accuracy="1 K", resolution="0.5 K", distribution="triangular")
+    u = fw.thermostat_differential.uncertainty(cut_out_temperature=given, cut_in_temperature="72 degC").standard["differential"]
+    assert u == pytest.approx((0.4**2 + 1 / 6 + 0.25**2 / 3) ** 0.5, rel=1e-6)
+    fahrenheit = fw.uncertain("80 degC", standard="0.9 degF")
+    assert fw.thermostat_differential.uncertainty(cut_out_temperature=fahrenheit, cut_in_temperature="72 degC").standard["differential"] == pytest.approx(0.5, rel=1e-6)
+
+
+def test_units_of_results_are_the_callers():
+    flue = fw.flue_analysis(fuel="G20", oxygen_dry=fw.uncertain("5 %", accuracy="0.3 %"), carbon_monoxide_dry="30 ppm", flue_temperature="180 degC", air_temperature="18 degC")
+    si = flue.in_units("SI")
+    assert si.to_dict() == pytest.approx(flue.si, nan_ok=True) and si == flue
+    assert flue.efficiency_net.units == "%" and si.efficiency_net.units == "" and si.water_dew_point.units == "K"
+    assert flue.in_units(water_dew_point="degF").water_dew_point.magnitude == pytest.approx(flue.water_dew_point.magnitude * 1.8 + 32)
+    assert flue.in_units(water_dew_point="degF").in_units(efficiency_net="ppm").water_dew_point.units == "degF"
+    assert pickle.loads(pickle.dumps(si)).water_dew_point.units == "K" and "K" in repr(si)
+    assert si.efficiency_net.standard_uncertainty == flue.efficiency_net.standard_uncertainty > 0
+    assert f"{flue.efficiency_net:.1f}" == "91.8 %" and f"{si.efficiency_net:.3f}" == "0.918"
+    for wrong in ({"water_dew_point": "mbar"}, {"efficiency": "%"}):
+        with pytest.raises(fw.Error):
+            flue.in_units(**wrong)
+    with pytest.raises(fw.Error, match="SI"):
+        flue.in_units("imperial")
+    symbols = {fw._record.si_symbol(f["si_unit"]) for entry in fw.catalogue() for f in entry["outputs"]}
+    assert {"W/(m²·K)", "m/s²", "1/K", "K", ""} <= symbols and not any("_" in s for s in symbols)
+
+
+def test_misspelt_results_get_the_nearest():
+    water = fw.liquid_water(temperature="60 degC")
+    with pytest.raises(AttributeError, match="density"):
+        water.denisty  # noqa: B018
+    with pytest.raises(KeyError, match="density"):
+        water["denisty"]
+
+
 def test_a_visit_is_assessed():
     visit = 'title = "invented"\ndate = "2026-01-01"\ninvented = true\n[as_found.liquid_water]\ntemperature = "60 degC"\n'
     assessment = fw.assess(visit)

@@ -58,6 +58,9 @@ WRONG = [
     ("switching on above switching off", fw.burner_cycling, CYCLE, {"cut_in_temperature": "84 degC"}, None, "cut"),
     ("water that would boil", fw.liquid_water, {"temperature": "140 degC"}, {"pressure": "1 bar"}, "refused", "boil"),
     ("a misspelt result of a goal seek", fw.liquid_water.goal_seek, {"wanted": "983 kg/m3", "vary": "temperature", "low": "1 degC", "high": "90 degC"}, {"of": "densty"}, "unknown_name", "density"),
+    ("an uncertain reading beside a column", fw.flue_analysis, FLUE, {"oxygen_dry": fw.uncertain("5 %", accuracy="0.3 %"), "flue_temperature": ([180.0, 190.0], "degC")}, "bad_setting", "oxygen_dry.*single readings"),
+    ("words in a column", fw.liquid_water, {}, {"temperature": (["warm"], "degC")}, "unreadable", "temperature"),
+    ("a difference in temperature for a temperature", fw.liquid_water, {}, {"temperature": pint_quantity(60.0, "delta_degC")}, None, "temperature"),
     ("a distribution nobody knows", fw.uncertain, {"value": "5 %"}, {"accuracy": "0.3 %", "distribution": "flat"}, "bad_setting", "rectangular"),
 ]  # fmt: skip
 

@@ -9,6 +9,7 @@ use std::process::ExitCode;
 
 const HELP: &str = "cargo xtask test              every check: style, Rust, C, Python, generated files
 cargo xtask test rust|c|python  the checks of one language
+cargo xtask test sdist        build the Python source distribution, and a wheel from it alone
 cargo xtask generate          write the generated files
 cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX
 cargo xtask fuzz-c SECONDS    the checks of C with so many seconds of random input
@@ -23,6 +24,7 @@ fn main() -> ExitCode {
         ["test", "rust"] => steps::rust(),
         ["test", "c"] => steps::c(),
         ["test", "python"] => steps::python(),
+        ["test", "sdist"] => steps::sdist(),
         ["fuzz-c", seconds] => seconds.parse().map_err(|e| format!("{seconds}: {e}")).and_then(c::test),
         ["install-c", prefix] => c::install(Path::new(prefix), true),
         ["accept-abi"] => generate::abi::accept(),

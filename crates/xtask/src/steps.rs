@@ -47,6 +47,59 @@ pub(crate) fn c() -> Outcome {
     super::c::test(3)
 }
 
+/// The wheel in a fresh environment with NumPy alone: what needs more says so, everything else works.
+fn bare(wheel: &Path) -> Outcome {
+    let environment = fresh("target/python-bare")?;
+    run("", "python3", &["-m", "venv", "target/python-bare"])?;
+    let python = environment.join("bin/python");
+    run("", &python, &["-m", "pip", "install", "--quiet", "--disable-pip-version-check", &wheel.to_string_lossy()])?;
+    run("bindings/python/tests", &python, &["-W", "error", "bare.py"])
+}
+
+/// Builds the source distribution, looks into it, and builds and tests a wheel from nothing but it.
+pub(crate) fn sdist() -> Outcome {
+    let maturin = root().join("target/python/bin/maturin");
+    if !maturin.exists() {
+        return Err("run `cargo xtask test python` first: it makes the environment".into());
+    }
+    let (made, place) = (fresh("target/sdist")?, std::env::temp_dir().join(format!("flamewright-sdist-{}", std::process::id())));
+    run("bindings/python", &maturin, &["sdist", "--out", &made.to_string_lossy()])?;
+    let archive = only(&made, "gz")?;
+    let python = root().join("target/python/bin/python");
+    run("bindings/python/tests", &python, &["contents.py", &archive.to_string_lossy()])?;
+    std::fs::create_dir_all(&place).map_err(|e| format!("{}: {e}", place.display()))?;
+    // By the standard way for a package with a build backend; unoptimised, since only building is tried.
+    let outcome = std::process::Command::new(&python)
+        .args(["-m", "pip", "wheel", "--quiet", "--no-deps", "--wheel-dir", "."])
+        .arg(&archive)
+        .current_dir(&place)
+        .env("MATURIN_PEP517_ARGS", "--profile dev")
+        .env("CARGO_TARGET_DIR", root().join("target"))
+        .status()
+        .map_err(|e| format!("pip wheel: {e}"))
+        .and_then(|status| if status.success() { Ok(()) } else { Err(format!("pip wheel: failed ({status})")) })
+        .and_then(|()| only(&place, "whl"))
+        .and_then(|wheel| bare(&wheel));
+    std::fs::remove_dir_all(&place).map_err(|e| format!("{}: {e}", place.display()))?;
+    outcome
+}
+
+/// An empty folder below the root.
+fn fresh(folder: &str) -> Result<PathBuf, String> {
+    let path = root().join(folder);
+    if path.exists() {
+        std::fs::remove_dir_all(&path).map_err(|e| format!("{folder}: {e}"))?;
+    }
+    Ok(path)
+}
+
+/// The one file of a folder with an extension.
+fn only(folder: &Path, extension: &str) -> Result<PathBuf, String> {
+    let entries = std::fs::read_dir(folder).map_err(|e| format!("{}: {e}", folder.display()))?;
+    let mut found = entries.flatten().map(|e| e.path()).filter(|p| p.extension().is_some_and(|x| x == extension));
+    found.next().ok_or_else(|| format!("{}: no .{extension} was made", folder.display()))
+}
+
 /// Makes a virtual environment, builds the wheel, installs it there and runs the tests on it.
 pub(crate) fn python() -> Outcome {
     let environment = root().join("target/python");
@@ -57,14 +110,12 @@ pub(crate) fn python() -> Outcome {
     let pip =
         |arguments: &[&str]| run("", &python, &[&["-m", "pip", "install", "--quiet", "--disable-pip-version-check"], arguments].concat());
     pip(&["--requirement", "bindings/python/requirements-test.txt"])?;
-    let wheels = "target/wheels-tested";
-    if root().join(wheels).exists() {
-        std::fs::remove_dir_all(root().join(wheels)).map_err(|e| format!("{wheels}: {e}"))?;
-    }
+    let wheels = fresh("target/wheels-tested")?;
     run("bindings/python", environment.join("bin/maturin"), &["build", "--release", "--locked", "--out", "../../target/wheels-tested"])?;
-    let entries = std::fs::read_dir(root().join(wheels)).map_err(|e| format!("{wheels}: {e}"))?;
-    let wheel = entries.flatten().map(|e| e.path()).find(|p| p.extension().is_some_and(|x| x == "whl")).ok_or("no wheel was built")?;
+    let wheel = only(&wheels, "whl")?;
     pip(&["--force-reinstall", "--no-deps", &wheel.to_string_lossy()])?;
+    run("bindings/python/tests", &python, &["contents.py", &wheel.to_string_lossy()])?;
+    bare(&wheel)?;
     // For the test that both faces give the same bits.
     run("", "cargo", &["build", "-p", "flamewright-c", "--locked"])?;
     // Not in the source folder, so that the installed wheel is what is tested.

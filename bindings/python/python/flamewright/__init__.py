@@ -13,7 +13,6 @@ unit, pint quantities, or arrays with a stated unit:
 
 from __future__ import annotations
 
-from html import escape as _escape
 from typing import Any
 
 from . import _flamewright
@@ -31,7 +30,7 @@ def catalogue() -> list[dict[str, Any]]:
     return entries
 
 
-def calculation(name: str) -> Calculation:
+def calculation(name: str) -> Calculation[Any]:
     """The calculation called ``name``."""
     if name not in _names:
         raise unknown("calculation", name, sorted(_names))
@@ -64,8 +63,10 @@ class Assessment:
         return self._page
 
     def _repr_html_(self) -> str:
+        from html import escape
+
         # In a frame of its own, so that the page's style stays off the notebook.
-        return f'<iframe srcdoc="{_escape(self._page)}" style="width:100%;height:40em;border:1px solid #999"></iframe>'
+        return f'<iframe srcdoc="{escape(self._page)}" style="width:100%;height:40em;border:1px solid #999"></iframe>'
 
     def __str__(self) -> str:
         return self.text
@@ -79,7 +80,7 @@ def assess(visit: Any, policy: Any = None) -> Assessment:
     return Assessment(*_flamewright.assess(visit, policy))
 
 
-def __getattr__(name: str) -> Calculation:
+def __getattr__(name: str) -> Calculation[Any]:
     if name in _names:
         return calculation(name)
     raise AttributeError(f"module 'flamewright' has no attribute {name!r}")

@@ -56,7 +56,7 @@ class Assessment:
     def _repr_html_(self) -> str: ...
 
 def assess(visit: str | Mapping[str, Any], policy: str | Mapping[str, Any] | None = None) -> Assessment: ...
-def calculation(name: str) -> Calculation: ...
+def calculation(name: str) -> Calculation[Any]: ...
 def catalogue() -> list[dict[str, Any]]: ...
 def evaluate(name: str, /, **given: Any) -> Record: ...
 def __dir__() -> list[str]: ...
@@ -71,7 +71,7 @@ class CombustionAirFlowResult(Record):
         """Air flow at the same conditions. [m³/h]"""
 
 @type_check_only
-class CombustionAirFlow(Calculation):
+class CombustionAirFlow(Calculation[CombustionAirFlowResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -190,7 +190,7 @@ class CombustionProductsResult(Record):
         """Carbon dioxide from the fuel per gross heat input. [kg/kWh, gross]"""
 
 @type_check_only
-class CombustionProducts(Calculation):
+class CombustionProducts(Calculation[CombustionProductsResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -228,7 +228,7 @@ class FlameTemperatureResult(Record):
         """Hydrogen in the wet gas in equilibrium at flame temperature. [ppm, wet]"""
 
 @type_check_only
-class FlameTemperature(Calculation):
+class FlameTemperature(Calculation[FlameTemperatureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -269,7 +269,7 @@ class GasEnthalpyResult(Record):
         """Carbon monoxide. [kJ/mol]"""
 
 @type_check_only
-class GasEnthalpy(Calculation):
+class GasEnthalpy(Calculation[GasEnthalpyResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -292,7 +292,7 @@ class SaturatedWaterResult(Record):
         """Enthalpy of the liquid above that at the triple point. [kJ/kg]"""
 
 @type_check_only
-class SaturatedWater(Calculation):
+class SaturatedWater(Calculation[SaturatedWaterResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -321,7 +321,7 @@ class CarbonMonoxideResult(Record):
         """Carbon monoxide at zero excess air, from the carbon dioxide read and the fuel's largest one. [ppm, air-free]"""
 
 @type_check_only
-class CarbonMonoxide(Calculation):
+class CarbonMonoxide(Calculation[CarbonMonoxideResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -400,7 +400,7 @@ class FlueAnalysisResult(Record):
         """Condensate per gross heat input. [kg/kWh, gross]"""
 
 @type_check_only
-class FlueAnalysis(Calculation):
+class FlueAnalysis(Calculation[FlueAnalysisResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -476,7 +476,7 @@ class FlueEmissionsResult(Record):
         """Nitrogen oxides, counted as NO2, per net heat input, by element balance. [mg/kWh, net]"""
 
 @type_check_only
-class FlueEmissions(Calculation):
+class FlueEmissions(Calculation[FlueEmissionsResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -501,7 +501,7 @@ class MassConcentrationResult(Record):
         """Mass of the gas per cubic metre. [mg/m³]"""
 
 @type_check_only
-class MassConcentration(Calculation):
+class MassConcentration(Calculation[MassConcentrationResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -530,7 +530,7 @@ class SiegertConstantsResult(Record):
         """Largest difference of the formula from the energy balance over the field. [%, net]"""
 
 @type_check_only
-class SiegertConstants(Calculation):
+class SiegertConstants(Calculation[SiegertConstantsResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -559,7 +559,7 @@ class SiegertFlueLossResult(Record):
         """Flue loss from carbon dioxide, share of the net heat input. [%, net]"""
 
 @type_check_only
-class SiegertFlueLoss(Calculation):
+class SiegertFlueLoss(Calculation[SiegertFlueLossResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -581,7 +581,7 @@ class VolumeFractionResult(Record):
         """Share of volume. [ppm]"""
 
 @type_check_only
-class VolumeFraction(Calculation):
+class VolumeFraction(Calculation[VolumeFractionResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -643,7 +643,7 @@ class FuelPropertiesResult(Record):
         """Gross calorific value over net. [number]"""
 
 @type_check_only
-class FuelProperties(Calculation):
+class FuelProperties(Calculation[FuelPropertiesResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -706,7 +706,7 @@ class GasPropertiesResult(Record):
         """Gross calorific value over net. [number]"""
 
 @type_check_only
-class GasProperties(Calculation):
+class GasProperties(Calculation[GasPropertiesResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -758,7 +758,7 @@ class AtmosphericPressureResult(Record):
         """1013.25 mbar less the deduction in proportion. [mbar, absolute]"""
 
 @type_check_only
-class AtmosphericPressure(Calculation):
+class AtmosphericPressure(Calculation[AtmosphericPressureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -811,7 +811,7 @@ class GasRateResult(Record):
         """Net heat input over that of the plate; uncorrected where the gas conditions are not known. [%, net]"""
 
 @type_check_only
-class GasRate(Calculation):
+class GasRate(Calculation[GasRateResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -878,7 +878,7 @@ class GasRateUncertaintyResult(Record):
         """Share of the gas temperature. [%]"""
 
 @type_check_only
-class GasRateUncertainty(Calculation):
+class GasRateUncertainty(Calculation[GasRateUncertaintyResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -917,7 +917,7 @@ class GasRateTestTimeResult(Record):
         """Volume that passes in that time. [m³, at the meter]"""
 
 @type_check_only
-class GasRateTestTime(Calculation):
+class GasRateTestTime(Calculation[GasRateTestTimeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -944,7 +944,7 @@ class GasEnergyResult(Record):
         """Energy on the gross basis. [kWh]"""
 
 @type_check_only
-class GasEnergy(Calculation):
+class GasEnergy(Calculation[GasEnergyResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -969,7 +969,7 @@ class MeteringReferenceChangeResult(Record):
         """Net calorific value. [MJ/m³, net]"""
 
 @type_check_only
-class MeteringReferenceChange(Calculation):
+class MeteringReferenceChange(Calculation[MeteringReferenceChangeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -998,7 +998,7 @@ class WobbeIndexResult(Record):
         """Gross calorific value over net. [number]"""
 
 @type_check_only
-class WobbeIndex(Calculation):
+class WobbeIndex(Calculation[WobbeIndexResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1038,7 +1038,7 @@ class LiquidWaterResult(Record):
         """Pressure at which water of this temperature boils. [bar, absolute]"""
 
 @type_check_only
-class LiquidWater(Calculation):
+class LiquidWater(Calculation[LiquidWaterResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1071,7 +1071,7 @@ class DryAirResult(Record):
         """Prandtl number. [number]"""
 
 @type_check_only
-class DryAir(Calculation):
+class DryAir(Calculation[DryAirResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1101,7 +1101,7 @@ class HumidAirResult(Record):
         """Temperature at which dew or, below 0 °C, frost begins to form. [°C]"""
 
 @type_check_only
-class HumidAir(Calculation):
+class HumidAir(Calculation[HumidAirResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1132,7 +1132,7 @@ class FrictionFactorResult(Record):
         """Factor if the flow were turbulent, by the named equation. [number]"""
 
 @type_check_only
-class FrictionFactor(Calculation):
+class FrictionFactor(Calculation[FrictionFactorResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1205,7 +1205,7 @@ class PipeHeatLossResult(Record):
         """Expected relative accuracy of the coefficient of convection outside. [%]"""
 
 @type_check_only
-class PipeHeatLoss(Calculation):
+class PipeHeatLoss(Calculation[PipeHeatLossResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1265,7 +1265,7 @@ class PipeTemperatureDropResult(Record):
         """Outlet temperature if the loss per kelvin stayed what it is at the inlet: the usual exponential, for comparison. [°C]"""
 
 @type_check_only
-class PipeTemperatureDrop(Calculation):
+class PipeTemperatureDrop(Calculation[PipeTemperatureDropResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1322,7 +1322,7 @@ class PipeCoolDownResult(Record):
         """Heat that water and pipe of the whole run hold above the temperature at which they come to rest. [kJ]"""
 
 @type_check_only
-class PipeCoolDown(Calculation):
+class PipeCoolDown(Calculation[PipeCoolDownResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1373,7 +1373,7 @@ class CriticalRadiusResult(Record):
         """The greatest loss per kelvin that any thickness of this insulation gives. [W/(m·K)]"""
 
 @type_check_only
-class CriticalRadius(Calculation):
+class CriticalRadius(Calculation[CriticalRadiusResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1414,7 +1414,7 @@ class AntifreezeMixtureResult(Record):
         """Share of glycol by volume, as poured together at 20 °C. [%]"""
 
 @type_check_only
-class AntifreezeMixture(Calculation):
+class AntifreezeMixture(Calculation[AntifreezeMixtureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1439,7 +1439,7 @@ class BoilingPointResult(Record):
         """Margin from the water's temperature up to boiling; negative where it boils. [K]"""
 
 @type_check_only
-class BoilingPoint(Calculation):
+class BoilingPoint(Calculation[BoilingPointResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1491,7 +1491,7 @@ class CoolDownResult(Record):
         """Temperature after an endless time in that state. [°C]"""
 
 @type_check_only
-class CoolDown(Calculation):
+class CoolDown(Calculation[CoolDownResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1581,7 +1581,7 @@ class PumpOverrunResult(Record):
         """Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they agree. [number]"""
 
 @type_check_only
-class PumpOverrun(Calculation):
+class PumpOverrun(Calculation[PumpOverrunResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1670,7 +1670,7 @@ class OvershootResult(Record):
         """Temperature the block's water would reach if the burner burned on. [°C]"""
 
 @type_check_only
-class Overshoot(Calculation):
+class Overshoot(Calculation[OvershootResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1748,7 +1748,7 @@ class WarmUpResult(Record):
         """Share by which heat put in, stored and given off fail to balance. [number]"""
 
 @type_check_only
-class WarmUp(Calculation):
+class WarmUp(Calculation[WarmUpResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1831,7 +1831,7 @@ class CircuitCyclingResult(Record):
         """Cycles until they repeat to one part in 10^9. [number]"""
 
 @type_check_only
-class CircuitCycling(Calculation):
+class CircuitCycling(Calculation[CircuitCyclingResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1919,7 +1919,7 @@ class CoolDownFitResult(Record):
         """That over the uncertainty stated for a reading: near 1 where the model fits. [number]"""
 
 @type_check_only
-class CoolDownFit(Calculation):
+class CoolDownFit(Calculation[CoolDownFitResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1948,7 +1948,7 @@ class TouchWaitResult(Record):
         """Surface less contact temperature now; negative where it may be touched. [K]"""
 
 @type_check_only
-class TouchWait(Calculation):
+class TouchWait(Calculation[TouchWaitResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -1976,7 +1976,7 @@ class InstallationVolumeResult(Record):
         """Volume in all. [L]"""
 
 @type_check_only
-class InstallationVolume(Calculation):
+class InstallationVolume(Calculation[InstallationVolumeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2035,7 +2035,7 @@ class TightnessTestResult(Record):
         """Least leak that this gauge would have shown in this test. [L/h, at reference conditions]"""
 
 @type_check_only
-class TightnessTest(Calculation):
+class TightnessTest(Calculation[TightnessTestResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2079,7 +2079,7 @@ class TightnessPlanResult(Record):
         """Leak that the temperature change feared would feign or hide within the duration. [L/h, at reference conditions]"""
 
 @type_check_only
-class TightnessPlan(Calculation):
+class TightnessPlan(Calculation[TightnessPlanResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2111,7 +2111,7 @@ class LetByResult(Record):
         """Least flow that this gauge would have shown. [L/h, at reference conditions]"""
 
 @type_check_only
-class LetBy(Calculation):
+class LetBy(Calculation[LetByResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2156,7 +2156,7 @@ class LeakScalingResult(Record):
         """Density of air at the temperature and one standard atmosphere. [kg/m³]"""
 
 @type_check_only
-class LeakScaling(Calculation):
+class LeakScaling(Calculation[LeakScalingResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2188,7 +2188,7 @@ class LeakClassResult(Record):
         """Leak at which the next class begins. [L/h, at reference conditions]"""
 
 @type_check_only
-class LeakClass(Calculation):
+class LeakClass(Calculation[LeakClassResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2213,7 +2213,7 @@ class PurgeResult(Record):
         """Time to pass it. [s]"""
 
 @type_check_only
-class Purge(Calculation):
+class Purge(Calculation[PurgeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2236,7 +2236,7 @@ class PurgeVelocityResult(Record):
         """Time in which the front passes the length. [s]"""
 
 @type_check_only
-class PurgeVelocity(Calculation):
+class PurgeVelocity(Calculation[PurgeVelocityResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2273,7 +2273,7 @@ class BlockCoolDownResult(Record):
         """Temperature after an endless time. [°C]"""
 
 @type_check_only
-class BlockCoolDown(Calculation):
+class BlockCoolDown(Calculation[BlockCoolDownResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2323,7 +2323,7 @@ class BurnerCyclingResult(Record):
         """Water to add for it; negative where there is more than enough. [L]"""
 
 @type_check_only
-class BurnerCycling(Calculation):
+class BurnerCycling(Calculation[BurnerCyclingResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2374,7 +2374,7 @@ class TubeRunResult(Record):
         """Outside surface. [m²]"""
 
 @type_check_only
-class TubeRun(Calculation):
+class TubeRun(Calculation[TubeRunResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2413,7 +2413,7 @@ class MaterialPropertiesResult(Record):
         """Highest emissivity in print. [number]"""
 
 @type_check_only
-class MaterialProperties(Calculation):
+class MaterialProperties(Calculation[MaterialPropertiesResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2449,7 +2449,7 @@ class FlowFromHeatResult(Record):
         """Volume flow by the rule of thumb of 4186 J/(kg K) and 1 kg/L, for comparison. [L/h]"""
 
 @type_check_only
-class FlowFromHeat(Calculation):
+class FlowFromHeat(Calculation[FlowFromHeatResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2477,7 +2477,7 @@ class HeatFromFlowResult(Record):
         """Heat carried. [kW]"""
 
 @type_check_only
-class HeatFromFlow(Calculation):
+class HeatFromFlow(Calculation[HeatFromFlowResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2512,7 +2512,7 @@ class EmitterOutputResult(Record):
         """Output at the rated condition that an emitter needs to give the wanted one now. [W]"""
 
 @type_check_only
-class EmitterOutput(Calculation):
+class EmitterOutput(Calculation[EmitterOutputResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2547,7 +2547,7 @@ class EmitterAtFlowResult(Record):
         """Share of the rated output. [number]"""
 
 @type_check_only
-class EmitterAtFlow(Calculation):
+class EmitterAtFlow(Calculation[EmitterAtFlowResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2603,7 +2603,7 @@ class WaterPressureDropResult(Record):
         """Power that the drop takes from the liquid; a pump needs this over its efficiency. [W]"""
 
 @type_check_only
-class WaterPressureDrop(Calculation):
+class WaterPressureDrop(Calculation[WaterPressureDropResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2643,7 +2643,7 @@ class FittingLossResult(Record):
         """Equivalent length of the same tube. [m]"""
 
 @type_check_only
-class FittingLoss(Calculation):
+class FittingLoss(Calculation[FittingLossResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2664,7 +2664,7 @@ class StaticHeadResult(Record):
         """Pressure of the column. [bar]"""
 
 @type_check_only
-class StaticHead(Calculation):
+class StaticHead(Calculation[StaticHeadResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2694,7 +2694,7 @@ class DutyPointResult(Record):
         """Power given to the water. [W]"""
 
 @type_check_only
-class DutyPoint(Calculation):
+class DutyPoint(Calculation[DutyPointResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2719,7 +2719,7 @@ class ValveKvResult(Record):
         """Kv: flow at a drop of 1 bar of water of 1000 kg/m³. [m³/h]"""
 
 @type_check_only
-class ValveKv(Calculation):
+class ValveKv(Calculation[ValveKvResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2752,7 +2752,7 @@ class CircuitBalanceResult(Record):
         """Greatest velocity in any section. [m/s]"""
 
 @type_check_only
-class CircuitBalance(Calculation):
+class CircuitBalance(Calculation[CircuitBalanceResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2805,7 +2805,7 @@ class ExpansionVesselResult(Record):
         """Least pressure to which the cold system is filled, so that the reserve is in the vessel. [bar, gauge]"""
 
 @type_check_only
-class ExpansionVessel(Calculation):
+class ExpansionVessel(Calculation[ExpansionVesselResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2852,7 +2852,7 @@ class VesselCheckResult(Record):
         """Water that leaves by the safety valve on heating up, and is missing when cold again. [L]"""
 
 @type_check_only
-class VesselCheck(Calculation):
+class VesselCheck(Calculation[VesselCheckResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2893,7 +2893,7 @@ class SystemContentResult(Record):
         """Water to fill everything, the cistern too. [L]"""
 
 @type_check_only
-class SystemContent(Calculation):
+class SystemContent(Calculation[SystemContentResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2927,7 +2927,7 @@ class HeatStoreResult(Record):
         """Share of it that the water gives. [%]"""
 
 @type_check_only
-class HeatStore(Calculation):
+class HeatStore(Calculation[HeatStoreResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2962,7 +2962,7 @@ class InhibitorDoseResult(Record):
         """Containers that hold it, in parts of one. [number]"""
 
 @type_check_only
-class InhibitorDose(Calculation):
+class InhibitorDose(Calculation[InhibitorDoseResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -2991,7 +2991,7 @@ class AntifreezeDoseResult(Record):
         """Mass of glycol in the system afterwards. [kg]"""
 
 @type_check_only
-class AntifreezeDose(Calculation):
+class AntifreezeDose(Calculation[AntifreezeDoseResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3027,7 +3027,7 @@ class PartialDrainResult(Record):
         """Time to fill up again. [min]"""
 
 @type_check_only
-class PartialDrain(Calculation):
+class PartialDrain(Calculation[PartialDrainResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3061,7 +3061,7 @@ class InjectorFlowResult(Record):
         """Heat input on the gross basis. [kW, gross]"""
 
 @type_check_only
-class InjectorFlow(Calculation):
+class InjectorFlow(Calculation[InjectorFlowResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3092,7 +3092,7 @@ class InjectorSizeResult(Record):
         """Diameter of one injector. [mm]"""
 
 @type_check_only
-class InjectorSize(Calculation):
+class InjectorSize(Calculation[InjectorSizeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3142,7 +3142,7 @@ class BurnerPressureResult(Record):
         """New over known flow at reference conditions. [number]"""
 
 @type_check_only
-class BurnerPressure(Calculation):
+class BurnerPressure(Calculation[BurnerPressureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3182,7 +3182,7 @@ class AltitudeResult(Record):
         """Heat input over that at sea level, gas temperature, injector and burner pressure the same. [number]"""
 
 @type_check_only
-class Altitude(Calculation):
+class Altitude(Calculation[AltitudeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3243,7 +3243,7 @@ class GasPipeDropResult(Record):
         """Greatest gauge pressure at the end of the pipe. [mbar, gauge]"""
 
 @type_check_only
-class GasPipeDrop(Calculation):
+class GasPipeDrop(Calculation[GasPipeDropResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3298,7 +3298,7 @@ class GasPipeDischargeResult(Record):
         """Flow by Pole's old formula, for comparison only: it promises too much in small pipes. [m³/h, at reference conditions]"""
 
 @type_check_only
-class GasPipeDischarge(Calculation):
+class GasPipeDischarge(Calculation[GasPipeDischargeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3352,7 +3352,7 @@ class GasInstallationResult(Record):
         """Gas held by the pipes, fittings counted by their equivalent length. [L]"""
 
 @type_check_only
-class GasInstallation(Calculation):
+class GasInstallation(Calculation[GasInstallationResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3391,7 +3391,7 @@ class GasPipeSizingResult(Record):
         """Widest bore chosen. [mm]"""
 
 @type_check_only
-class GasPipeSizing(Calculation):
+class GasPipeSizing(Calculation[GasPipeSizingResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3418,7 +3418,7 @@ class AbsolutePressureResult(Record):
         """Pressure above vacuum: what gas laws need. [mbar, absolute]"""
 
 @type_check_only
-class AbsolutePressure(Calculation):
+class AbsolutePressure(Calculation[AbsolutePressureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3448,7 +3448,7 @@ class AnalyserReadingResult(Record):
         """Zero error in clean air. [ppm]"""
 
 @type_check_only
-class AnalyserReading(Calculation):
+class AnalyserReading(Calculation[AnalyserReadingResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3481,7 +3481,7 @@ class FlameSupervisionVoltageResult(Record):
         """Time from putting the pilot out to the valve closing, as read. [s]"""
 
 @type_check_only
-class FlameSupervisionVoltage(Calculation):
+class FlameSupervisionVoltage(Calculation[FlameSupervisionVoltageResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3504,7 +3504,7 @@ class InclinedGaugeResult(Record):
         """Pressure above the atmosphere; negative for a draught. [Pa, gauge]"""
 
 @type_check_only
-class InclinedGauge(Calculation):
+class InclinedGauge(Calculation[InclinedGaugeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3539,7 +3539,7 @@ class LiquidColumnResult(Record):
         """Share by which the conventional figure is too high. [%]"""
 
 @type_check_only
-class LiquidColumn(Calculation):
+class LiquidColumn(Calculation[LiquidColumnResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3566,7 +3566,7 @@ class LocalGravityResult(Record):
         """Share by which it exceeds standard gravity, 9.80665 m/s². [%]"""
 
 @type_check_only
-class LocalGravity(Calculation):
+class LocalGravity(Calculation[LocalGravityResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3605,7 +3605,7 @@ class PlatinumResistanceResult(Record):
         """Relative change of the resistance with temperature, referred to 0 °C. [%/K]"""
 
 @type_check_only
-class PlatinumResistance(Calculation):
+class PlatinumResistance(Calculation[PlatinumResistanceResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3638,7 +3638,7 @@ class PlatinumTemperatureResult(Record):
         """Half-width of the tolerance of the class at this temperature. [K]"""
 
 @type_check_only
-class PlatinumTemperature(Calculation):
+class PlatinumTemperature(Calculation[PlatinumTemperatureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3662,7 +3662,7 @@ class ThermistorBetaResult(Record):
         """Relative change of the resistance with temperature there. [%/K]"""
 
 @type_check_only
-class ThermistorBeta(Calculation):
+class ThermistorBeta(Calculation[ThermistorBetaResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3682,7 +3682,7 @@ class ThermistorBetaOfPointsResult(Record):
         """Beta of the thermistor between the two temperatures. [K]"""
 
 @type_check_only
-class ThermistorBetaOfPoints(Calculation):
+class ThermistorBetaOfPoints(Calculation[ThermistorBetaOfPointsResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3705,7 +3705,7 @@ class ThermistorTemperatureResult(Record):
         """Relative change of the resistance with temperature there. [%/K]"""
 
 @type_check_only
-class ThermistorTemperature(Calculation):
+class ThermistorTemperature(Calculation[ThermistorTemperatureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3744,7 +3744,7 @@ class ThermistorCheckResult(Record):
         """By how much that is above the true temperature. [K]"""
 
 @type_check_only
-class ThermistorCheck(Calculation):
+class ThermistorCheck(Calculation[ThermistorCheckResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3781,7 +3781,7 @@ class ThermistorFitResult(Record):
         """Temperature for the resistance asked. [°C]"""
 
 @type_check_only
-class ThermistorFit(Calculation):
+class ThermistorFit(Calculation[ThermistorFitResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3819,7 +3819,7 @@ class ThermocoupleTemperatureResult(Record):
         """Half-width of the tolerance of the class at this temperature. [K]"""
 
 @type_check_only
-class ThermocoupleTemperature(Calculation):
+class ThermocoupleTemperature(Calculation[ThermocoupleTemperatureResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3851,7 +3851,7 @@ class ThermocoupleVoltageResult(Record):
         """Half-width of the tolerance of the class at this temperature. [K]"""
 
 @type_check_only
-class ThermocoupleVoltage(Calculation):
+class ThermocoupleVoltage(Calculation[ThermocoupleVoltageResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3874,7 +3874,7 @@ class ThermostatDifferentialResult(Record):
         """Middle between them. [°C]"""
 
 @type_check_only
-class ThermostatDifferential(Calculation):
+class ThermostatDifferential(Calculation[ThermostatDifferentialResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3931,7 +3931,7 @@ class ThermostatTestResult(Record):
         """Standard uncertainty of the drift of the cut-out per cycle. [K]"""
 
 @type_check_only
-class ThermostatTest(Calculation):
+class ThermostatTest(Calculation[ThermostatTestResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3965,7 +3965,7 @@ class UGaugeResult(Record):
         """Share by which the conventional figure is too high. [%]"""
 
 @type_check_only
-class UGauge(Calculation):
+class UGauge(Calculation[UGaugeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -3996,7 +3996,7 @@ class VentFreeAreaResult(Record):
         """Free over overall area. [%]"""
 
 @type_check_only
-class VentFreeArea(Calculation):
+class VentFreeArea(Calculation[VentFreeAreaResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4024,7 +4024,7 @@ class OpeningFlowResult(Record):
         """Mean velocity over the free area. [m/s]"""
 
 @type_check_only
-class OpeningFlow(Calculation):
+class OpeningFlow(Calculation[OpeningFlowResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4048,7 +4048,7 @@ class OpeningSizeResult(Record):
         """Equivalent area needed. [mm², equivalent]"""
 
 @type_check_only
-class OpeningSize(Calculation):
+class OpeningSize(Calculation[OpeningSizeResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4081,7 +4081,7 @@ class VentilationNeedResult(Record):
         """Air flow asked for. [m³/h]"""
 
 @type_check_only
-class VentilationNeed(Calculation):
+class VentilationNeed(Calculation[VentilationNeedResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4122,7 +4122,7 @@ class RoomConcentrationResult(Record):
         """Time at which the level asked for is met. [h]"""
 
 @type_check_only
-class RoomConcentration(Calculation):
+class RoomConcentration(Calculation[RoomConcentrationResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4160,7 +4160,7 @@ class NaturalDraughtResult(Record):
         """Outdoor temperature at which the net draught turns; warmer outdoors it pushes down. [°C]"""
 
 @type_check_only
-class NaturalDraught(Calculation):
+class NaturalDraught(Calculation[NaturalDraughtResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4198,7 +4198,7 @@ class FlueFlowResult(Record):
         """Pressure lost by friction and at the fittings. [Pa]"""
 
 @type_check_only
-class FlueFlow(Calculation):
+class FlueFlow(Calculation[FlueFlowResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4272,7 +4272,7 @@ class ChimneyDraughtResult(Record):
         """Length from the inlet at which the wall begins to be wet. [m]"""
 
 @type_check_only
-class ChimneyDraught(Calculation):
+class ChimneyDraught(Calculation[ChimneyDraughtResult]):
     def __call__(  # type: ignore[override]
         self,
         *,
@@ -4323,7 +4323,7 @@ class FlueGasFlowResult(Record):
         """Dew point of that vapour. [°C]"""
 
 @type_check_only
-class FlueGasFlow(Calculation):
+class FlueGasFlow(Calculation[FlueGasFlowResult]):
     def __call__(  # type: ignore[override]
         self,
         *,

@@ -7,7 +7,7 @@ import keyword
 from collections import namedtuple
 from collections.abc import Callable, Hashable, Iterator, Mapping
 from functools import cached_property, partial
-from typing import Any
+from typing import Any, Generic, TypeVar, cast
 
 import numpy as np
 
@@ -16,6 +16,7 @@ from ._errors import Error
 from ._record import Record, Value
 
 Uncertainties = dict[int, tuple[float, str]]
+R = TypeVar("R", bound=Record)
 
 
 class Uncertain:
@@ -49,7 +50,7 @@ def uncertain(
     return Uncertain(value, {"standard": standard, "accuracy": accuracy, "resolution": resolution, "distribution": distribution})
 
 
-class Calculation:
+class Calculation(Generic[R]):
     """A calculation of the catalogue; call it with keywords.
 
     Every value is text with its unit (``"62 degC"``), a quantity of any pint registry, a
@@ -215,18 +216,23 @@ class Calculation:
         del nominal
         return variance**0.5, shape if only_accuracy else "normal"
 
-    def _evaluate(self, given: Mapping[str, Any], bare_si: bool) -> Record:
+    def _evaluate(self, given: Mapping[str, Any], bare_si: bool) -> R:
         settings, fields = self._split(given)
         prepared = self._prepare(settings)
         values, registry, uncertainties = self._read(fields, bare_si)
         if any(isinstance(v, np.ndarray) for v in values):
-            return self._columns(prepared, values, registry)
+            if uncertainties:
+                name = list(self.input_fields)[min(uncertainties)]
+                why = "uncertainty is computed for single readings, not beside columns: leave it out, or go row by row"
+                raise Error(f"{name}: {why}", "bad_setting", field=name)
+            return cast("R", self._columns(prepared, values, registry))
         output, notices = prepared.evaluate(values)
         standard = {}
         if uncertainties:
             result = prepared.first_order(values, [uncertainties.get(i, (0.0, ""))[0] for i in range(len(values))], [])
             standard = dict(zip(self.output_fields, result["standard"], strict=True))
-        return Record(self, dict(zip(self.output_fields, output, strict=True)), tuple(text for _, _, text in notices), None, registry, standard)
+        values_by_name = dict(zip(self.output_fields, output, strict=True))
+        return cast("R", Record(self, values_by_name, tuple(text for _, _, text in notices), None, registry, standard))
 
     def _columns(self, prepared: Any, values: list[Any], registry: Any) -> Record:
         shape = np.broadcast_shapes(*(np.shape(v) for v in values if isinstance(v, np.ndarray)))
@@ -235,10 +241,10 @@ class Calculation:
         columns = {name: out.reshape(shape) for name, out in zip(self.output_fields, outputs, strict=True)}
         return Record(self, columns, (), status.reshape(shape), registry)
 
-    def __call__(self, **given: Any) -> Record:
+    def __call__(self, **given: Any) -> R:
         return self._evaluate(given, bare_si=False)
 
-    def evaluate(self, **given: Any) -> Record:
+    def evaluate(self, **given: Any) -> R:
         """As a call, but bare numbers and arrays are taken as SI."""
         return self._evaluate(given, bare_si=True)
 
@@ -309,7 +315,7 @@ class Calculation:
         draws = prepared.monte_carlo(values, standard, pairs, shapes, trials, seed)
         return dict(zip(self.output_fields, draws, strict=True))
 
-    def goal_seek(self, *, of: str, wanted: Any, vary: str, low: Any, high: Any, **given: Any) -> Goal:
+    def goal_seek(self, *, of: str, wanted: Any, vary: str, low: Any, high: Any, **given: Any) -> Goal[R]:
         """The input ``vary``, between ``low`` and ``high``, for which the result ``of`` is ``wanted``.
 
         An answer found is an answer: the range is bracketed, and where there is none that is said,
@@ -330,10 +336,10 @@ class Calculation:
         value, several, _ = prepared.goal_seek(values, vary, *ends, of, self._read_output(of, wanted))
         values[list(self.input_fields).index(vary)] = value
         output, notices = prepared.evaluate(values)
-        result = Record(self, dict(zip(self.output_fields, output, strict=True)), tuple(text for _, _, text in notices), None, registry)
+        result: Any = Record(self, dict(zip(self.output_fields, output, strict=True)), tuple(text for _, _, text in notices), None, registry)
         return Goal(Value(value, self.input_fields[vary]), several, result)
 
-    def sweep(self, axes: Mapping[str, Any], /, *, points: int = 41, **given: Any) -> Sweep:
+    def sweep(self, axes: Mapping[str, Any], /, *, points: int = 41, **given: Any) -> Sweep[R]:
         """Results with one or two inputs varied, the table behind a plot.
 
         ``axes`` holds by input either its ends, as ``("0 mm", "50 mm")`` in ``points`` equal steps,
@@ -438,13 +444,13 @@ def floats(name: str, given: Any) -> Any:
         raise Error(f"{name}: numbers are needed: {why}", "unreadable", field=name) from why
 
 
-class Goal:
+class Goal(Generic[R]):
     """What a goal seek found: the ``value`` of the input, and the ``result`` with it in place.
 
     ``several`` says that other values in the range would do as well; this is the lowest.
     """
 
-    def __init__(self, value: Value, several: bool, result: Record) -> None:
+    def __init__(self, value: Value, several: bool, result: R) -> None:
         self.value = value
         self.several = several
         self.result = result
@@ -454,10 +460,10 @@ class Goal:
         return f"{self.value._field['name']} = {self.value}{more}"
 
 
-class Sweep:
+class Sweep(Generic[R]):
     """Results over one or two varied inputs: ``axes`` by name, ``result`` with an array a field."""
 
-    def __init__(self, axes: Mapping[str, Value], result: Record) -> None:
+    def __init__(self, axes: Mapping[str, Value], result: R) -> None:
         self.axes = dict(axes)
         self.result = result
 
@@ -499,7 +505,7 @@ class Steps:
 class Uncertainty:
     """What the results are worth, to first order."""
 
-    def __init__(self, call: Calculation, result: Mapping[str, Any], inputs: list[float]) -> None:
+    def __init__(self, call: Calculation[Any], result: Mapping[str, Any], inputs: list[float]) -> None:
         names = list(call.output_fields)
         self._call = call
         self.standard = dict(zip(names, result["standard"], strict=True))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import html
 from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING, Any
 
@@ -10,6 +9,9 @@ import numpy as np
 
 from . import _flamewright
 from ._errors import Error
+
+if TYPE_CHECKING:
+    from typing_extensions import Self
 
 Field = Mapping[str, Any]
 
@@ -255,7 +257,7 @@ class Record:
         """The results as plain SI numbers."""
         return dict(self._values)
 
-    def in_units(self, system: str | None = None, /, **units: str) -> Record:
+    def in_units(self, system: str | None = None, /, **units: str) -> Self:
         """The same record with its values shown in other units.
 
         ``in_units("SI")`` chooses SI units for all of them, keywords choose units by name. What
@@ -304,6 +306,8 @@ class Record:
         return f"{self._call.info['title']}\n" + "\n".join(lines)
 
     def _repr_html_(self) -> str:
+        import html
+
         cells = "".join(
             f"<tr><td>{html.escape(n)}</td><td style='text-align:right'>{html.escape(str(v))}</td>"
             f"<td>{html.escape(v.basis)}</td><td style='text-align:left'>{html.escape(v.meaning)}</td></tr>"

@@ -59,7 +59,7 @@ def _titled(name: str, field: Mapping[str, Any]) -> str:
     return f"{_words(name)}{basis}{unit}"
 
 
-def _per_field(call: Calculation, name: str, given: Any) -> float:
+def _per_field(call: Calculation[Any], name: str, given: Any) -> float:
     """A value given for an input, in that input's own unit."""
     values = call._read_input(name, given)
     field = call.input_fields[name]
@@ -255,7 +255,7 @@ def budget(uncertainty: Uncertainty, results: str | Sequence[str], *, ax: Axes |
 
 
 def joint(
-    call: Calculation,
+    call: Calculation[Any],
     draws: Mapping[str, Any],
     across: str,
     up: str,
@@ -343,7 +343,7 @@ def gauge_drift(*, temperature_change: str = "0.5 K", minutes: float = 5.0, ax: 
     return ax
 
 
-def surface(sweep: Sweep, result: str, *, levels: int = 10, ax: Axes | None = None) -> Axes:
+def surface(sweep: Sweep[Any], result: str, *, levels: int = 10, ax: Axes | None = None) -> Axes:
     """A result over the one or two inputs of a sweep: a line, or lines of equal value with their numbers."""
     fields = sweep.result._call.output_fields
     if result not in fields:

@@ -13,5 +13,16 @@ flue = fw.flue_analysis(
     air_temperature="18 degC",
 )
 resistance = fw.platinum_resistance(temperature="50 degC", resistance_at_zero="100 ohm", class_="A").resistance
-goal: fw.Goal = fw.liquid_water.goal_seek(of="density", wanted="983 kg/m3", vary="temperature", low="10 degC", high="90 degC")
+goal = fw.liquid_water.goal_seek(of="density", wanted="983 kg/m3", vary="temperature", low="10 degC", high="90 degC")
 page: str = fw.assess("title = 'x'").to_html()
+found: fw.Value = goal.result.density
+swept: fw.Value = fw.liquid_water.sweep({"temperature": ("10 degC", "90 degC")}).result.prandtl_number
+shown: fw.Value = fw.liquid_water(temperature="60 degC").in_units("SI", density="g/cm3").density
+bare: fw.Value = fw.liquid_water.evaluate(temperature=333.15).density
+by_name: float = fw.evaluate("liquid_water", temperature=333.15)["density"].si
+words: str = f"{shown:.2f}" + fw.liquid_water(temperature="60 degC").notices[0]
+tenth: float = fw.liquid_water.fixed()(temperature=333.15).density
+try:
+    fw.calculation("liquid_water")(temperature="-1 degC")
+except fw.Error as refusal:
+    limit: float | None = refusal.minimum

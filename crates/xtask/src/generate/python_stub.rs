@@ -61,7 +61,7 @@ fn calculation(text: &mut String, shape: &Shape) -> std::fmt::Result {
     }
     writeln!(
         text,
-        "\n@type_check_only\nclass {class}(Calculation):\n    def __call__(  # type: ignore[override]\n        self,\n        *,"
+        "\n@type_check_only\nclass {class}(Calculation[{class}Result]):\n    def __call__(  # type: ignore[override]\n        self,\n        *,"
     )?;
     let mut optional = String::new();
     for setting in shape.entry.settings() {
