@@ -3,6 +3,7 @@
 mod c;
 mod generate;
 mod steps;
+mod validation;
 
 use std::path::Path;
 use std::process::ExitCode;

@@ -191,7 +191,7 @@ impl Calculation for ChimneyDraught {
         ],
         accuracy: "Internal coefficient 20 %, wall resistance as stated; the mean temperature follows within a few kelvin. Wind and the warming-up of the wall are left out.",
         cautions: &[CAUTION_OPEN_FLUE, CAUTION_CARBON_MONOXIDE],
-        checked_against: "trade/flue_vent.csv for the draught and the loss; no outside values of the cooling could be opened, so it is tested against a march up the flue.",
+        checked_against: "draught and loss are those of natural_draught and flue_flow, which have outside checks; no outside values of the cooling could be opened, so it is tested against a march up the flue.",
     };
     const RULES: &'static [Rule] = RULES;
 

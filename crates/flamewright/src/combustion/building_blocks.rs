@@ -115,7 +115,7 @@ impl Calculation for SaturatedWater {
         ],
         accuracy: "Saturation pressure 7e-5 of IAPWS-95.",
         cautions: &[],
-        checked_against: "combustion/water_saturation_iapws95.csv",
+        checked_against: "combustion/water_saturation_iapws95.csv, heat/water_saturation.csv, heat/iapws_check_values.csv",
     };
 
     fn compute<W: Working>(&self, input: &SaturationTemperature, working: &mut W) -> SaturatedWaterResult {

@@ -146,7 +146,8 @@ impl Calculation for FlueEmissions {
         ],
         accuracy: "0.002 % against independent computation; EN practice rounds densities to 1.25 and 2.054 kg/m³, 0.07 % from the ideal gas.",
         cautions: super::CAUTIONS,
-        checked_against: "combustion/emission_conversions.csv, combustion/emission_factors_per_fuel.csv, combustion/published_examples.csv",
+        checked_against: "combustion/emission_conversions.csv, combustion/emission_factors_per_fuel.csv, combustion/published_examples.csv, \
+                          trade/uncertainty.csv and trade/visit_demo.csv (excess air, short form)",
     };
     const RULES: &'static [Rule] = RULES;
 

@@ -121,7 +121,8 @@ impl Calculation for SiegertFlueLoss {
         ],
         accuracy: "Against the energy balance at 80 to 300 °C: natural gas -0.5 to 0, LPG -0.7 to -0.1, oil -0.1 to +0.1 percentage points.",
         cautions: super::CAUTIONS,
-        checked_against: "combustion/flue_losses.csv (siegert_bimschv_pct_net), combustion/siegert_constants_published.csv",
+        checked_against: "combustion/flue_losses.csv (siegert_bimschv_pct_net), combustion/siegert_constants_published.csv, \
+                          trade/uncertainty.csv, trade/visit_demo.csv",
     };
     const RULES: &'static [Rule] = loss_rules::LIST;
 

@@ -10,5 +10,5 @@ pub use basis::*;
 pub use reference::ReferenceConditions;
 pub(crate) use text::read;
 pub use text::{parse, quantity_text};
-pub use unit::{Dimension, Unit, units};
+pub use unit::{Dimension, ReadUnit, Unit, read_unit, units};
 pub use value::{Kind, LinearTransmittance, Value, types};

@@ -285,9 +285,12 @@ const ANGLES: &[&str] = &["rad", "radian", "radians", "°", "deg", "degree", "de
 
 /// A unit expression that was read: SI value = shown × factor + offset.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) struct ReadUnit {
+pub struct ReadUnit {
+    /// SI units in one of this unit.
     pub factor: f64,
+    /// SI value at zero of this unit.
     pub offset: f64,
+    /// What the unit measures.
     pub dimension: Dimension,
     /// Written as a temperature point (`°C`, `degF`), which a difference may not be.
     pub point: bool,
@@ -328,7 +331,7 @@ fn superscripts(text: &str) -> String {
 }
 
 /// Reads a unit expression such as `m3/h`, `W/(m² K)`, `kJ·kg⁻¹·K⁻¹` or `°C`.
-pub(crate) fn read_unit(text: &str) -> Option<ReadUnit> {
+pub fn read_unit(text: &str) -> Option<ReadUnit> {
     let trimmed = text.trim();
     let offset = match trimmed {
         "°C" | "degC" | "ºC" | "degree_Celsius" | "celsius" | "deg C" | "° C" | "℃" => Some((1.0, 273.15)),

@@ -69,7 +69,7 @@ impl Calculation for Altitude {
         ],
         accuracy: "Weather of equal sea-level pressure departs from the standard atmosphere by about 0.5 % of the pressure for each 1000 m.",
         cautions: &["Rules for derating at altitude are the maker's and the local code's; they are not reckoned here.", CAUTION_BURNER],
-        checked_against: "No reference file; tested against the printed ISO 2533 pressures at 1000, 2000 and 3000 m (from memory).",
+        checked_against: "trade/gas_rate.csv (altitude_pressure_ISA); the printed ISO 2533 pressures at 1000, 2000 and 3000 m (from memory)",
     };
 
     #[inline(always)]

@@ -95,7 +95,7 @@ impl Calculation for TouchWait {
         sources: &[Source::new("Newton's law of cooling", "exponential with the time constant given")],
         accuracy: "As the time constant; a bare surface cools more slowly towards the end than the exponential says, so that the wait may be a quarter longer.",
         cautions: HOT_BLOCK_CAUTIONS,
-        checked_against: "closed form; heat/burn_thresholds.csv serves as an example of a policy only: its rows are unverified",
+        checked_against: "closed form, no outside check exists; the table of burn thresholds in tests/reference/heat serves as an example of a policy only: its rows are unverified",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 

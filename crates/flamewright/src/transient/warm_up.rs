@@ -178,7 +178,7 @@ impl Calculation for WarmUp {
         ],
         accuracy: "The equations are solved to about one part in 10^8 of the time; the burner's output (5 %) and the heat capacities (10 %) limit the answer.",
         cautions: &[],
-        checked_against: "closed form of one mass with a linear loss (test); the same equations as heat/cooldown_circuit_results.csv and heat/burner_cycling.csv",
+        checked_against: "closed form of one mass with a linear loss (test); the same network as cool_down and circuit_cycling, which have outside checks",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 

@@ -98,9 +98,8 @@ fn worked(name: &str) -> Result<(Outcome, Vec<Step>), String> {
     Ok((outcome, steps))
 }
 
-/// All that is said about one calculation, headed `## name`; `place` is the file of its code, and
-/// `validated` tells whether the validation report has a part of that name.
-fn section(entry: &dyn Entry, place: &str, validated: bool) -> Result<String, String> {
+/// All that is said about one calculation, headed `## name`; `place` is the file of its code.
+fn section(entry: &dyn Entry, place: &str) -> Result<String, String> {
     let info = entry.info();
     let (outcome, steps) = worked(info.name)?;
     let mut out = format!("## {}\n\n**{}.** {}\n\n", info.name, info.title, info.summary);
@@ -143,9 +142,7 @@ fn section(entry: &dyn Entry, place: &str, validated: bool) -> Result<String, St
     for source in info.sources {
         let _ = writeln!(out, "* {}: {}", source.citation, source.covers);
     }
-    let report =
-        if validated { format!("; deviations: [validation report](../../tests/VALIDATION.md#{})", info.name) } else { String::new() };
-    let _ = writeln!(out, "\nChecked against: {}{report}", info.checked_against);
+    let _ = writeln!(out, "\nChecked against: {}{}", info.checked_against, crate::validation::report::link(info.name)?);
     let _ = writeln!(out, "\nCode: [{place}]({place})");
     for caution in info.cautions {
         let _ = writeln!(out, "\nCaution: {caution}");
@@ -155,15 +152,13 @@ fn section(entry: &dyn Entry, place: &str, validated: bool) -> Result<String, St
 
 /// Every calculation in the order of the catalogue: its name, its area and its section.
 pub(crate) fn sections() -> Result<Vec<(&'static str, String, String)>, String> {
-    let report = std::fs::read_to_string(root().join("tests/VALIDATION.md")).unwrap_or_default();
-    let headings: Vec<&str> = report.lines().filter_map(|l| l.strip_prefix('#')).map(|l| l.trim_start_matches('#').trim()).collect();
     let places = places()?;
     CATALOGUE
         .iter()
         .zip(&places)
         .map(|(entry, (name, place))| {
             let area = place.split('/').nth(1).unwrap_or_default().to_owned();
-            Ok((*name, area, section(*entry, place, headings.contains(name))?))
+            Ok((*name, area, section(*entry, place)?))
         })
         .collect()
 }

@@ -7,7 +7,6 @@ pub(crate) mod calculations;
 mod cpp_header;
 mod face;
 mod python_stub;
-mod validation;
 
 use super::steps::{Outcome, root};
 use std::fs;
@@ -18,7 +17,8 @@ type Generated = (&'static str, fn() -> Result<String, String>);
 
 /// In this order: a later one may be made from an earlier one.
 const FILES: &[Generated] = &[
-    ("tests/VALIDATION.md", validation::make),
+    ("tests/VALIDATION.md", crate::validation::report::make),
+    ("tests/VALIDATION.html", crate::validation::page::make),
     ("crates/flamewright/CALCULATIONS.md", calculations::make),
     ("crates/flamewright/schema/visit.schema.json", || Ok(flamewright::visit::record_schema().to_json() + "\n")),
     ("crates/flamewright/schema/assessment.schema.json", || Ok(flamewright::visit::assessment_schema().to_json() + "\n")),
