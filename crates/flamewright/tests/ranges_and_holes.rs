@@ -2,8 +2,9 @@
 //! and with not-a-number in each place: it answers or refuses, and never panics or makes a number
 //! out of nothing.
 
+mod typical;
+
 use flamewright::catalogue::{CATALOGUE, Prepared};
-use flamewright::node::Node;
 use flamewright::record::Field;
 
 const NAMES: [&str; 48] = [
@@ -57,59 +58,15 @@ const NAMES: [&str; 48] = [
     "partial_drain",
 ];
 
-fn table<const N: usize>(entries: [(&str, &str); N]) -> Node {
-    Node::from(entries)
-}
-
-fn settings(name: &str) -> Node {
-    let section = table([("length", "5 m"), ("load", "20 kW"), ("tube", "copper 22x0.9")]);
-    let named = |key: &str, value: Node| Node::Table(vec![(key.to_string(), value)]);
-    match name {
-        "installation_volume" | "system_content" => named("pipes", Node::List(vec![table([("length", "5 m"), ("tube", "copper 22x0.9")])])),
-        "leak_class" => named("classes", Node::List(vec![table([("name", "only"), ("from", "0 L/h")])])),
-        "gas_installation" => named("sections", Node::List(vec![section])),
-        "gas_pipe_sizing" => Node::Table(vec![
-            ("sections".to_string(), Node::List(vec![section])),
-            ("tubes".to_string(), Node::List(vec![Node::from("copper 15x0.7"), Node::from("copper 28x0.9")])),
-        ]),
-        "ventilation_need" => table([("rating_basis", "heat_input_net")]),
-        "flue_gas_flow" => table([("fuel", "G20")]),
-        "gas_pipe_drop" | "gas_pipe_discharge" | "tube_run" | "water_pressure_drop" => table([("tube", "copper 22x0.9")]),
-        "material_properties" => table([("material", "mineral wool")]),
-        "fitting_loss" => table([("fitting", "elbow 90")]),
-        "antifreeze_dose" => table([("antifreeze", "ethylene glycol")]),
-        "flow_from_heat" | "heat_from_flow" | "static_head" | "heat_store" | "expansion_vessel" => table([("fluid", "propylene glycol")]),
-        "duty_point" => Node::Table(vec![
-            ("pump_flows".to_string(), Node::List(["0 L/h", "2 m3/h", "4 m3/h"].map(Node::from).to_vec())),
-            ("pump_pressures".to_string(), Node::List(["60 kPa", "45 kPa", "0 kPa"].map(Node::from).to_vec())),
-        ]),
-        "circuit_balance" => {
-            let run = table([("name", "only"), ("tube", "copper 22x0.9"), ("length", "20 m"), ("volume_flow", "700 L/h")]);
-            let circuit = Node::from([("name", Node::from("all")), ("sections", Node::List(vec![Node::from("only")]))]);
-            Node::from([("sections", Node::List(vec![run])), ("circuits", Node::List(vec![circuit]))])
-        }
-        _ => Node::Table(Vec::new()),
-    }
-}
-
-/// Draws between 0 and 1 (a 64-bit linear congruential generator; constants of Knuth's MMIX).
-struct Draws(u64);
-
-impl Draws {
-    fn next(&mut self) -> f64 {
-        self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
-        (self.0 >> 11) as f64 / (1_u64 << 53) as f64
-    }
-
-    fn field(&mut self, field: &Field) -> f64 {
-        let (low, high) = (field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum));
-        match (self.next() * 8.0) as u32 {
-            0 => field.minimum,
-            1 => field.maximum,
-            2 if !field.absent.is_empty() => f64::NAN,
-            3 if !field.default.is_nan() => field.default,
-            _ => low + (high - low) * self.next(),
-        }
+/// A value of a field, often from the end of its range.
+fn reading(draws: &mut typical::Draws, field: &Field) -> f64 {
+    let (low, high) = typical::usual(field);
+    match (draws.next() * 8.0) as u32 {
+        0 => field.minimum,
+        1 => field.maximum,
+        2 if !field.absent.is_empty() => f64::NAN,
+        3 if !field.default.is_nan() => field.default,
+        _ => low + (high - low) * draws.next(),
     }
 }
 
@@ -133,11 +90,11 @@ fn run(prepared: &dyn Prepared, input: &[f64]) -> (bool, Vec<f64>) {
 fn every_calculation_answers_or_refuses() {
     for name in NAMES {
         let entry = CATALOGUE.iter().find(|entry| entry.info().name == name).unwrap_or_else(|| panic!("no calculation {name}"));
-        let prepared = entry.prepare(&settings(name)).unwrap_or_else(|error| panic!("{name}: {error}"));
-        let mut draws = Draws(7);
+        let prepared = entry.prepare(&typical::settings(*entry)).unwrap_or_else(|error| panic!("{name}: {error}"));
+        let mut draws = typical::Draws(7);
         let mut answered = 0;
         for _ in 0..3000 {
-            let input: Vec<f64> = entry.inputs().iter().map(|field| draws.field(field)).collect();
+            let input: Vec<f64> = entry.inputs().iter().map(|field| reading(&mut draws, field)).collect();
             let (refused, output) = run(&*prepared, &input);
             if refused {
                 continue;
@@ -166,7 +123,7 @@ fn a_hole_in_the_input_is_a_hole_in_the_output() {
     let mut found = Vec::new();
     for name in NAMES {
         let Some(entry) = CATALOGUE.iter().find(|entry| entry.info().name == name) else { continue };
-        let prepared = entry.prepare(&settings(name)).unwrap_or_else(|error| panic!("{name}: {error}"));
+        let prepared = entry.prepare(&typical::settings(*entry)).unwrap_or_else(|error| panic!("{name}: {error}"));
         let mut output = vec![0.0; entry.outputs().len()];
         prepared.compute(&vec![f64::NAN; entry.inputs().len()], &mut output);
         let made_up = entry.outputs().iter().zip(&output).filter(|(_, value)| !value.is_nan());

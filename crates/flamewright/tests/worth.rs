@@ -1,13 +1,17 @@
 //! What a number is worth: the guide's examples, the trade's uncertainty rows, and laws that hold
 //! for every function.
 
-use flamewright::catalogue::{Bare, Prepared, calculation, read_input, split};
-use flamewright::explore::goal_seek;
+mod typical;
+
+use flamewright::calculation::{Judged, Table};
+use flamewright::catalogue::{Bare, Entry, Prepared, calculation, read_input, split};
+use flamewright::explore::{Goal, goal_seek};
 use flamewright::judgement::{Decision, Direction, conformity, guard_band};
 use flamewright::node::Node;
 use flamewright::uncertainty::{
     Covariance, Distribution, Generator, Measured, Model, effective_degrees_of_freedom, first_order, monte_carlo, type_a_covariance,
 };
+use flamewright::working::Step;
 use flamewright_reference::{Row, rows};
 
 /// A function written out here, for those that are no calculation of the catalogue.
@@ -440,60 +444,164 @@ fn the_shortest_interval_of_a_skewed_result_is_shorter() {
     assert!((high - 5.02).abs() < 0.25 && (short_high - 3.84).abs() < 0.2 && short_low < 0.01, "{low} {high} {short_low} {short_high}");
 }
 
+/// What `prepared` makes of `at` with input `i` at `x`; not-a-number where it is refused.
+fn with_input(prepared: &dyn Prepared, at: &[f64], i: usize, x: f64) -> Vec<f64> {
+    let mut point = at.to_vec();
+    point[i] = x;
+    let mut output = vec![f64::NAN; prepared.entry().outputs().len()];
+    if prepared.run(&point, &mut output).is_refused(prepared.entry().rules()) {
+        output.fill(f64::NAN);
+    }
+    output
+}
+
+/// Every input of every calculation, varied over its usual range, for several of its outputs: what
+/// can be reached is found to ten digits, and what cannot is said not to be.
 #[test]
 fn what_is_sought_comes_out_or_is_said_not_to() {
-    let mut generator = Generator::new(21);
-    let (mut found, mut none) = (0, 0);
-    for (name, fields) in [
-        ("flue_analysis", &FLUE[..]),
-        (
-            "gas_rate",
-            &[("volume", "0.1 m3"), ("time", "120 s"), ("fuel", "G20"), ("gas_pressure", "20 mbar"), ("gas_temperature", "15 degC")],
-        ),
-        ("liquid_water", &[("temperature", "60 degC")]),
-        ("boiling_point", &[]),
-        ("natural_draught", &[]),
-        ("emitter_output", &[]),
-    ] {
-        let (prepared, at) = prepare(name, fields);
+    let mut draws = typical::Draws(21);
+    let (mut found, mut none, mut untouched) = (0, 0, Vec::new());
+    for (name, prepared) in typical::all() {
         let entry = prepared.entry();
+        let slow = typical::SLOW.contains(&name);
+        // A seek is a hundred evaluations.
+        if slow && cfg!(debug_assertions) {
+            continue;
+        }
+        let Some((at, here)) = draws.accepted(&*prepared, if slow { 20 } else { 3000 }) else {
+            untouched.push(name);
+            continue;
+        };
+        let mut sought = 0;
         for (i, input) in entry.inputs().iter().enumerate() {
-            let (low, high) = (input.usual_minimum.max(input.minimum), input.usual_maximum.min(input.maximum));
-            if !(low < high && high.is_finite() && low.is_finite()) {
+            let (low, high) = typical::usual(input);
+            if !(low < high && high.is_finite() && low.is_finite()) || slow && sought > 0 {
                 continue;
             }
-            let value = |x: f64, j: usize| {
-                let mut point = at.clone();
-                point[i] = x;
-                let mut output = vec![f64::NAN; entry.outputs().len()];
-                prepared.run(&point, &mut output);
-                output[j]
+            let check = |j: usize, wanted: f64| {
+                let output = &entry.outputs()[j];
+                let goal = goal_seek(&*prepared, &at, input.name, low, high, output.name, wanted)?;
+                let place = format!("{name}: {} = {wanted}, got {} at {} = {}", output.name, goal.output[j], input.name, goal.value);
+                let largest = if wanted == 0.0 { here[j].abs().max(with_input(&*prepared, &at, i, high)[j].abs()) } else { wanted.abs() };
+                assert!((goal.output[j] - wanted).abs() <= 1e-10 * largest, "{place}");
+                assert_eq!(with_input(&*prepared, &at, i, goal.value)[j].to_bits(), goal.output[j].to_bits(), "{place}");
+                assert!((low..=high).contains(&goal.value), "{place}");
+                Ok::<(), flamewright::Error>(())
             };
-            for (j, output) in entry.outputs().iter().enumerate() {
-                let x = low + (high - low) * generator.uniform();
-                let wanted = value(x, j);
-                if !wanted.is_finite() {
-                    continue;
-                }
-                match goal_seek(&*prepared, &at, input.name, low, high, output.name, wanted) {
-                    Ok(goal) => {
-                        let got = value(goal.value, j);
-                        assert!(
-                            (got - wanted).abs() <= 1e-10 * wanted.abs(),
-                            "{name}: {} = {wanted}, got {got} at {} = {}",
-                            output.name,
-                            input.name,
-                            goal.value
-                        );
-                        found += 1;
-                    }
-                    Err(error) => {
-                        assert_eq!(error.code(), "no_solution");
+            let there = with_input(&*prepared, &at, i, low + (high - low) * draws.next());
+            for _ in 0..if slow { 1 } else { 3 } {
+                let j = (draws.next() * there.len() as f64) as usize;
+                if there[j].is_finite() {
+                    check(j, there[j]).unwrap_or_else(|error| panic!("{name}: {error}"));
+                    found += 1;
+                    sought += 1;
+                    // What lies ten times its distance from the value here is mostly out of reach.
+                    let beyond = here[j] + 10.0 * (there[j] - here[j]);
+                    if beyond.is_finite()
+                        && !slow
+                        && let Err(error) = check(j, beyond)
+                    {
+                        assert_eq!(error.code(), "no_solution", "{name}");
+                        let text = error.to_string();
+                        assert!(text.contains("runs from") && text.contains("is wanted"), "{name}: {text}");
                         none += 1;
                     }
                 }
             }
         }
     }
-    assert!(found > 100, "{found} found, {none} none");
+    assert!(found > 1200 && none > 400, "{found} found, {none} none");
+    assert!(untouched.len() <= 3, "no readings for {untouched:?}");
+}
+
+/// A function in place of the density of water by its temperature.
+struct Shaped<F: Fn(f64) -> f64>(Box<dyn Prepared>, F);
+
+impl<F: Fn(f64) -> f64 + Send + Sync> Prepared for Shaped<F> {
+    fn entry(&self) -> &'static dyn Entry {
+        self.0.entry()
+    }
+    fn compute(&self, input: &[f64], output: &mut [f64]) {
+        output.fill((self.1)(input[0]));
+    }
+    fn run(&self, input: &[f64], output: &mut [f64]) -> Judged {
+        self.compute(input, output);
+        Judged { undefined: output[0].is_nan(), ..Judged::default() }
+    }
+    fn steps(&self, input: &[f64]) -> Result<Vec<Step>, flamewright::Error> {
+        self.0.steps(input)
+    }
+    fn tables(&self, input: &[f64]) -> Vec<Table> {
+        self.0.tables(input)
+    }
+}
+
+/// Seeks `wanted` of a shape of the temperature over 300 K from 273.15 K.
+fn sought(shape: impl Fn(f64) -> f64 + Send + Sync + Copy, wanted: f64) -> Result<Goal, String> {
+    let shaped = Shaped(calculation("liquid_water").unwrap().prepare(&Node::Table(Vec::new())).unwrap(), move |t| shape(t - 300.0));
+    let goal = goal_seek(&shaped, &[f64::NAN, 2e5], "temperature", 280.0, 330.0, "density", wanted).map_err(|e| e.to_string())?;
+    assert_eq!(goal.output[0].to_bits(), shape(goal.value - 300.0).to_bits());
+    assert!((goal.output[0] - wanted).abs() <= 1e-10 * if wanted == 0.0 { 1e3 } else { wanted.abs() });
+    Ok(goal)
+}
+
+#[test]
+fn a_wanted_value_that_is_jumped_over_is_not_found_and_both_sides_are_named() {
+    let jump = |x: f64| if x < 1.2345 { 900.0 + x } else { 950.0 + x };
+    let text = sought(jump, 920.0).unwrap_err();
+    assert!(
+        text.contains("density jumps over the wanted 920 kg/m³ at temperature = 28.0845 °C")
+            && text.contains("it is 901.2345 kg/m³ just below and 951.2345 kg/m³ just above"),
+        "{text}"
+    );
+    // So small a jump that seven digits do not show it.
+    let text = sought(|x: f64| if x < 1.2 { 900.0 - 2e-6 + x / 1e3 } else { 900.0 + x / 1e3 }, 900.0012 - 1e-6).unwrap_err();
+    assert!(text.contains("900.001199 kg/m³") && text.contains("900.001198 kg/m³ just below and 900.0012 kg/m³ just above"), "{text}");
+    // Behind the jump the value is met.
+    let goal = sought(|x: f64| if x < 1.2345 { 900.0 + x } else { 950.0 - 5.0 * x }, 920.0).unwrap();
+    assert!((goal.value - 306.0).abs() < 1e-9 && !goal.several);
+    // Through a pole the sign changes without a value between.
+    assert!(sought(|x: f64| 1.0 / (x - 1.1), 0.0).unwrap_err().contains("jumps over"));
+}
+
+#[test]
+fn stretches_without_a_value_are_searched_up_to_their_edges() {
+    // No place looked at lies between the wanted value and the edge.
+    let goal = sought(|x: f64| if x.abs() < 0.3 { f64::NAN } else { 900.0 + x }, 900.301).unwrap();
+    assert!((goal.value - 300.301).abs() < 1e-9);
+    let goal = sought(|x: f64| if x.abs() > 0.9 { f64::NAN } else { 900.0 + x }, 899.11).unwrap();
+    assert!((goal.value - 299.11).abs() < 1e-9);
+    // A hole between two places looked at, which the wanted value falls into or beside.
+    let hole = |x: f64| if (0.1..0.2).contains(&x) { f64::NAN } else { 900.0 + x };
+    let text = sought(hole, 900.15).unwrap_err();
+    assert!(text.contains("falls into a gap: it is 900.1 kg/m³ at temperature = 26.95 °C and 900.2 kg/m³ at 27.05 °C"), "{text}");
+    assert!((sought(hole, 900.05).unwrap().value - 300.05).abs() < 1e-9);
+    assert!((sought(hole, 900.25).unwrap().value - 300.25).abs() < 1e-9);
+}
+
+#[test]
+fn peaks_between_the_places_looked_at_are_found() {
+    // The peak stands between two places; half a place beside it the value is below what is wanted.
+    let peak = |x: f64| 900.0 - (x - 0.21) * (x - 0.21);
+    let goal = sought(peak, 900.0 - 1e-4).unwrap();
+    assert!((goal.value - 300.20).abs() < 1e-6 && goal.several, "{}", goal.value);
+    let goal = sought(peak, 900.0).unwrap();
+    assert!((goal.value - 300.21).abs() < 1e-4);
+    assert!(sought(peak, 900.0 + 1e-4).unwrap_err().contains("to 900 kg/m³, and 900.0001 kg/m³ is wanted"));
+    // A valley, and one at the end of the range.
+    assert!((sought(|x| 800.0 - peak(x), -100.0 + 1e-6).unwrap().value - 300.209).abs() < 1e-6);
+    assert!((sought(|x: f64| (x + 19.99) * (x + 19.99), 1e-5).unwrap().value - 280.01).abs() < 0.01);
+}
+
+#[test]
+fn steep_and_vanishing_outputs_are_held_to_the_same_rule() {
+    // Nothing is relative to zero: the largest output seen is.
+    assert!(sought(|x| 1e3 * (x - 0.1) / 30.0, 0.0).is_ok());
+    // So steep that neighbouring inputs give outputs further apart than the rule allows.
+    assert!(sought(|x| 1e8 * (x - 0.1), 1e-3).unwrap_err().contains("jumps over the wanted 0.001 kg/m³"));
+    assert!(sought(|x| 1e-6 * (x - 0.1), 1e-9).is_ok());
+    // The same everywhere: any input gives it.
+    let level = sought(|_| 5.0, 5.0).unwrap();
+    assert!(level.value == 280.0 && level.several);
+    assert!(sought(|_| 5.0, 6.0).unwrap_err().contains("runs from 5 kg/m³ to 5 kg/m³, and 6 kg/m³ is wanted"));
 }

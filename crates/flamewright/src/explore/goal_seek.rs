@@ -4,6 +4,7 @@ use crate::catalogue::Prepared;
 use crate::error::Error;
 use crate::record::{Field, find};
 use alloc::format;
+use alloc::string::String;
 use alloc::vec::Vec;
 
 /// The answer of a goal seek.
@@ -15,28 +16,54 @@ pub struct Goal {
     pub input: Vec<f64>,
     /// All outputs there, SI, in field order.
     pub output: Vec<f64>,
-    /// Whether the output crosses the wanted value more than once in the range searched; the answer
-    /// is then the one nearest the lower end.
+    /// Whether the wanted output was met more than once in the range searched; the answer is then
+    /// the one nearest the lower end.
     pub several: bool,
 }
 
-/// Places looked at over the range before the bracket is narrowed: finds answers of a function that
+/// Places looked at over the range before a bracket is narrowed: finds answers of a function that
 /// rises and falls, and steps over places where it has no value.
 const PLACES: usize = 64;
 
+/// Halvings that leave no number between the ends of a bracket, unless it ends at zero, where numbers
+/// crowd together.
+const HALVINGS: usize = 64;
+
+/// How near the output of an answer lies to what was wanted, as a share of what was wanted.
+const RELATIVE: f64 = 1e-10;
+
 /// The value of input `vary`, from `low` to `high` (SI), for which output `of` is `wanted` (SI).
 ///
-/// The range is looked over at equal steps; the first bracket is then narrowed by Brent's method
-/// (R. P. Brent, Algorithms for Minimization without Derivatives, 1973, chapter 4) until the input
-/// is known to the last bits.
+/// An answer is checked by evaluation: the output there differs from `wanted` by at most 1e-10 of
+/// `wanted`, both in SI units (so of kelvins from absolute zero). Where zero is wanted there is
+/// nothing to be relative to, and 1e-10 of the largest output at the places looked at is allowed instead.
+///
+/// The range is looked over at equal steps, and up to the edges of stretches where the calculation
+/// refuses; each bracket is narrowed by Brent's method (R. P. Brent, Algorithms for Minimization
+/// without Derivatives, 1973, chapter 4) and then by halving until no number lies between its ends.
+/// Without a bracket, the peaks nearest to the wanted value are looked at more closely.
+///
+/// ```
+/// # use flamewright::{catalogue::{calculation, read_input, split, Bare}, explore::goal_seek, node::Node};
+/// // How hot is water that weighs 983 kg/m³?
+/// let water = calculation("liquid_water")?.prepare(&Node::Table(vec![]))?;
+/// let goal = goal_seek(&*water, &[f64::NAN, 2e5], "temperature", 283.15, 373.15, "density", 983.0)?;
+/// assert!((goal.output[0] - 983.0).abs() <= 1e-10 * 983.0);
+/// assert!((goal.value - 333.6).abs() < 0.1);
+/// // None is said to be none.
+/// let none = goal_seek(&*water, &[f64::NAN, 2e5], "temperature", 283.15, 373.15, "density", 1100.0);
+/// assert!(none.unwrap_err().to_string().contains("the output density runs from"));
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 ///
 /// # Errors
 /// Unknown names; a range that is empty or outside that of the field; no place where the calculation
-/// accepts its input; or no solution, with the values between which the output runs.
+/// accepts its input; no solution, with the values between which the output runs; or a wanted value
+/// that the output jumps over, with the outputs on both sides.
 pub fn goal_seek(prepared: &dyn Prepared, input: &[f64], vary: &str, low: f64, high: f64, of: &str, wanted: f64) -> Result<Goal, Error> {
     let entry = prepared.entry();
     let (place, field) = find(entry.inputs(), vary)?;
-    let (result, output_field) = find(entry.outputs(), of)?;
+    let (result, of) = find(entry.outputs(), of)?;
     if !(low < high && low >= field.minimum && high <= field.maximum) {
         let why = format!(
             "the range from {} to {} must be ascending and lie within {} to {}",
@@ -48,130 +75,345 @@ pub fn goal_seek(prepared: &dyn Prepared, input: &[f64], vary: &str, low: f64, h
         return Err(Error::bad_setting(vary, "", &why));
     }
     if !wanted.is_finite() {
-        return Err(Error::bad_setting(of, "", "the wanted value is not finite"));
+        return Err(Error::bad_setting(of.name, "", "the wanted value is not finite"));
     }
-    let mut point = input.to_vec();
-    point.resize(entry.inputs().len(), f64::NAN);
-    let mut output = alloc::vec![f64::NAN; entry.outputs().len()];
-    let mut refusal = None;
-    let mut at = |x: f64, point: &mut Vec<f64>, output: &mut Vec<f64>| {
-        point[place] = x;
-        let judged = prepared.run(point, output);
+    let mut input = input.to_vec();
+    input.resize(entry.inputs().len(), f64::NAN);
+    let mut search = Search {
+        prepared,
+        input,
+        place,
+        output: alloc::vec![f64::NAN; entry.outputs().len()],
+        result,
+        wanted,
+        least: f64::INFINITY,
+        greatest: f64::NEG_INFINITY,
+        allowed: 0.0,
+        nearest: None,
+        refusal: None,
+        answers: Vec::new(),
+        missed: None,
+    };
+    let stretches = search.look_over(low, high);
+    // Taken here, since a pole found by narrowing would make anything small beside it.
+    search.allowed = RELATIVE * if wanted == 0.0 { search.least.abs().max(search.greatest.abs()) } else { wanted.abs() };
+    for stretch in &stretches {
+        search.cross(stretch);
+    }
+    if search.answers.is_empty() {
+        for stretch in &stretches {
+            search.peaks(stretch);
+        }
+    }
+    let first = search.answers.first().copied();
+    if let Some(value) = first.or_else(|| search.nearest.filter(|n| search.meets(n.miss)).map(|n| n.at))
+        && let miss = search.try_at(value).miss
+        && search.meets(miss)
+    {
+        return Ok(Goal { value, input: search.input, output: search.output, several: search.answers.len() > 1 });
+    }
+    let why = match search.missed {
+        Some(missed) => missed.describe(&search, field, of),
+        None => search.none(field, of, low, high),
+    };
+    Err(Error::no_solution(field.name, &why))
+}
+
+/// A place of the range that was looked at.
+#[derive(Clone, Copy, Debug)]
+struct Tried {
+    /// The input.
+    at: f64,
+    /// The output less what is wanted; not-a-number where there is none.
+    miss: f64,
+}
+
+/// Two neighbouring places with the wanted value between their outputs, and no answer between them.
+#[derive(Clone, Copy, Debug)]
+struct Missed {
+    below: Tried,
+    above: Tried,
+    /// Whether the calculation has no value in between; otherwise the output jumps.
+    gap: bool,
+}
+
+impl Missed {
+    fn describe(&self, search: &Search<'_>, field: &Field, of: &Field) -> String {
+        let [left, right] = [self.below, self.above].map(|t| t.miss + search.wanted);
+        // As many digits as tell the sides from each other and from what is wanted.
+        let digits = [7, 10, 13, 17].into_iter().find(|&d| {
+            let [left, right, wanted] = [left, right, search.wanted].map(|v| of.show(v, d));
+            left != right && left != wanted && right != wanted
+        });
+        let show = |value: f64| of.show(value, digits.unwrap_or(17));
+        let (name, wanted, left, right) = (of.name, show(search.wanted), show(left), show(right));
+        if self.gap {
+            let why = search.refusal.as_ref().map_or_else(String::new, |e| format!(": {e}"));
+            let (from, to) = (field.show(self.below.at, 7), field.show(self.above.at, 7));
+            return format!(
+                "the wanted {name} of {wanted} falls into a gap: it is {left} at {} = {from} and {right} at {to}, and has no value in between{why}",
+                field.name
+            );
+        }
+        let at = field.show(self.below.at, 7);
+        format!("{name} jumps over the wanted {wanted} at {} = {at}: it is {left} just below and {right} just above", field.name)
+    }
+}
+
+struct Search<'a> {
+    prepared: &'a dyn Prepared,
+    input: Vec<f64>,
+    place: usize,
+    output: Vec<f64>,
+    result: usize,
+    wanted: f64,
+    /// The outputs seen so far lie between these.
+    least: f64,
+    greatest: f64,
+    /// How far from what is wanted an output may lie.
+    allowed: f64,
+    nearest: Option<Tried>,
+    /// The first refusal met.
+    refusal: Option<Error>,
+    /// Where the wanted value was met, ascending; the second is looked for only to know that there is one.
+    answers: Vec<f64>,
+    missed: Option<Missed>,
+}
+
+impl Search<'_> {
+    fn try_at(&mut self, at: f64) -> Tried {
+        self.input[self.place] = at;
+        let entry = self.prepared.entry();
+        let judged = self.prepared.run(&self.input, &mut self.output);
         if judged.is_refused(entry.rules()) {
-            refusal.get_or_insert_with(|| judged.error(entry.inputs(), entry.rules(), point, entry.outputs(), output));
-            return f64::NAN;
+            let (input, output) = (&self.input, &self.output);
+            self.refusal.get_or_insert_with(|| judged.error(entry.inputs(), entry.rules(), input, entry.outputs(), output));
+            return Tried { at, miss: f64::NAN };
         }
-        output[result] - wanted
-    };
-    let mut least = f64::INFINITY;
-    let mut greatest = f64::NEG_INFINITY;
-    let mut bracket: Option<(f64, f64, f64, f64)> = None;
-    let mut several = false;
-    let mut previous = (low, f64::NAN);
-    for step in 0..=PLACES {
-        let x = if step == PLACES { high } else { low + (high - low) * step as f64 / PLACES as f64 };
-        let miss = at(x, &mut point, &mut output);
-        if miss.is_nan() {
-            previous = (x, miss);
-            continue;
+        let value = self.output[self.result];
+        if !value.is_finite() {
+            return Tried { at, miss: f64::NAN };
         }
-        least = least.min(miss + wanted);
-        greatest = greatest.max(miss + wanted);
-        let hit = miss == 0.0 && previous.1 != 0.0;
-        let crossed = !previous.1.is_nan() && previous.1 * miss < 0.0;
-        if hit || crossed {
-            if bracket.is_some() {
-                several = true;
-            } else {
-                bracket = Some(if hit { (x, miss, x, miss) } else { (previous.0, previous.1, x, miss) });
+        self.least = self.least.min(value);
+        self.greatest = self.greatest.max(value);
+        let tried = Tried { at, miss: value - self.wanted };
+        if self.nearest.is_none_or(|n| tried.miss.abs() < n.miss.abs()) {
+            self.nearest = Some(tried);
+        }
+        tried
+    }
+
+    fn meets(&self, miss: f64) -> bool {
+        miss.abs() <= self.allowed
+    }
+
+    /// The last place with a value before a stretch without: `with` has one, `without` has none.
+    fn edge(&mut self, mut with: Tried, mut without: f64) -> Tried {
+        for _ in 0..HALVINGS {
+            let Some(middle) = between(with.at, without) else { break };
+            let tried = self.try_at(middle);
+            if tried.miss.is_nan() { without = middle } else { with = tried }
+        }
+        with
+    }
+
+    /// Stretches of places with a value, edges included.
+    fn look_over(&mut self, low: f64, high: f64) -> Vec<Vec<Tried>> {
+        let mut stretches: Vec<Vec<Tried>> = Vec::new();
+        let mut open = false;
+        let mut without = None;
+        for step in 0..=PLACES {
+            let at = if step == PLACES { high } else { low + (high - low) * step as f64 / PLACES as f64 };
+            let tried = self.try_at(at);
+            match (stretches.last().and_then(|s| s.last()).copied().filter(|_| open), tried.miss.is_nan()) {
+                (Some(_), false) => stretches.last_mut().into_iter().for_each(|s| s.push(tried)),
+                (Some(last), true) => {
+                    let edge = self.edge(last, at);
+                    stretches.last_mut().into_iter().filter(|_| edge.at != last.at).for_each(|s| s.push(edge));
+                }
+                (None, false) => {
+                    let edge = without.map_or(tried, |without| self.edge(tried, without));
+                    stretches.push(if edge.at == tried.at { Vec::from([tried]) } else { Vec::from([edge, tried]) });
+                }
+                (None, true) => {}
+            }
+            open = !tried.miss.is_nan();
+            without = (!open).then_some(at);
+        }
+        stretches
+    }
+
+    fn answered(&mut self, at: f64) {
+        if self.answers.last() != Some(&at) {
+            self.answers.push(at);
+        }
+    }
+
+    /// Answers between the places of a stretch, two at most.
+    fn cross(&mut self, stretch: &[Tried]) {
+        for (i, &here) in stretch.iter().enumerate() {
+            if self.answers.len() > 1 {
+                return;
+            }
+            if here.miss == 0.0 {
+                self.answered(here.at);
+            } else if let Some(&next) = stretch.get(i + 1)
+                && here.miss * next.miss < 0.0
+            {
+                self.narrow(here, next, 0);
             }
         }
-        previous = (x, miss);
     }
-    let Some((a, miss_a, b, miss_b)) = bracket else {
-        return Err(none(field, output_field, (low, high), (least, greatest), wanted, refusal));
-    };
-    let value = narrow(a, miss_a, b, miss_b, |x| at(x, &mut point, &mut output));
-    let miss = at(value, &mut point, &mut output);
-    // A bracket may enclose a jump, or a gap, instead of a crossing.
-    let scale = wanted.abs().max((greatest - least).abs());
-    if miss.is_nan() || miss.abs() > 1e-6 * scale {
-        let why = format!("{of} jumps over the wanted value near {vary} = {}", field.show(value, 7));
-        return Err(Error::no_solution(vary, &why));
-    }
-    Ok(Goal { value, input: point, output, several })
-}
 
-fn none(field: &Field, of: &Field, range: (f64, f64), outputs: (f64, f64), wanted: f64, refusal: Option<Error>) -> Error {
-    if outputs.0 > outputs.1 {
-        let why = refusal.map_or_else(|| "the output has no value anywhere in the range".into(), |e| format!("{e}"));
-        return Error::no_solution(field.name, &why);
-    }
-    let why = format!(
-        "between {} and {} the output {} runs from {} to {}, and {} is wanted",
-        field.show(range.0, 7),
-        field.show(range.1, 7),
-        of.name,
-        of.show(outputs.0, 7),
-        of.show(outputs.1, 7),
-        of.show(wanted, 7)
-    );
-    Error::no_solution(field.name, &why)
-}
-
-/// Brent's root of `miss` between `a` and `b`, where it has opposite signs.
-fn narrow(a: f64, miss_a: f64, b: f64, miss_b: f64, mut miss: impl FnMut(f64) -> f64) -> f64 {
-    let (mut a, mut fa, mut b, mut fb) = (a, miss_a, b, miss_b);
-    if fa == 0.0 {
-        return a;
-    }
-    let (mut c, mut fc) = (a, fa);
-    let mut last = b - a;
-    let mut step = last;
-    for _ in 0..200 {
-        if fb * fc > 0.0 {
-            (c, fc) = (a, fa);
-            last = b - a;
-            step = last;
-        }
-        if fc.abs() < fb.abs() {
-            (a, fa, b, fb, c, fc) = (b, fb, c, fc, b, fb);
-        }
-        let tolerance = 2.0 * f64::EPSILON * b.abs();
-        let half = 0.5 * (c - b);
-        if half.abs() <= tolerance || fb == 0.0 {
-            return b;
-        }
-        if last.abs() >= tolerance && fa.abs() > fb.abs() {
-            let s = fb / fa;
-            let (mut p, mut q) = if a == c {
-                (2.0 * half * s, 1.0 - s)
-            } else {
-                let (q, r) = (fa / fc, fb / fc);
-                (s * (2.0 * half * q * (q - r) - (b - a) * (r - 1.0)), (q - 1.0) * (r - 1.0) * (s - 1.0))
-            };
-            if p > 0.0 {
-                q = -q;
-            } else {
-                p = -p;
+    /// Answers beside a peak that reaches the wanted value between the places looked at.
+    fn peaks(&mut self, stretch: &[Tried]) {
+        for (i, &here) in stretch.iter().enumerate() {
+            let (before, after) = (stretch[i.saturating_sub(1)], stretch[(i + 1).min(stretch.len() - 1)]);
+            let nearer = |other: Tried| other.at == here.at || here.miss.abs() <= other.miss.abs();
+            let level = before.miss == here.miss && here.miss == after.miss;
+            if self.answers.len() < 2 && nearer(before) && nearer(after) && !level && before.miss * after.miss > 0.0 {
+                let peak = self.climb(before, after);
+                if peak.miss * here.miss <= 0.0 {
+                    self.cross(&[before, peak, after]);
+                }
             }
-            if 2.0 * p < (3.0 * half * q - (tolerance * q).abs()).min((last * q).abs()) {
-                last = step;
-                step = p / q;
+        }
+    }
+
+    /// The place nearest to the wanted value between `a` and `b`, or one beyond it (golden section).
+    fn climb(&mut self, a: Tried, b: Tried) -> Tried {
+        const SHARE: f64 = 0.618_033_988_749_894_9;
+        let side = a.miss.signum();
+        let (mut low, mut high) = (a.at, b.at);
+        let mut left = self.try_at(high - SHARE * (high - low));
+        let mut right = self.try_at(low + SHARE * (high - low));
+        // Forty steps leave 4e-9 of the bracket: a peak is flat over the root of the rounding unit.
+        for _ in 0..40 {
+            for tried in [left, right] {
+                if tried.miss.is_nan() || tried.miss * side <= 0.0 {
+                    return tried;
+                }
+            }
+            if left.miss.abs() < right.miss.abs() {
+                (high, right) = (right.at, left);
+                left = self.try_at(high - SHARE * (high - low));
+            } else {
+                (low, left) = (left.at, right);
+                right = self.try_at(low + SHARE * (high - low));
+            }
+        }
+        if left.miss.abs() < right.miss.abs() { left } else { right }
+    }
+
+    /// Narrows a bracket, whose ends have misses of opposite sign, to an answer, a jump or a gap.
+    fn narrow(&mut self, start: Tried, end: Tried, depth: u32) {
+        let (mut a, mut b) = (start, end);
+        let mut c = a;
+        let mut last = b.at - a.at;
+        let mut step = last;
+        for _ in 0..100 {
+            if b.miss * c.miss > 0.0 {
+                c = a;
+                last = b.at - a.at;
+                step = last;
+            }
+            if c.miss.abs() < b.miss.abs() {
+                (a, b, c) = (b, c, b);
+            }
+            let tolerance = 2.0 * f64::EPSILON * b.at.abs();
+            let half = 0.5 * (c.at - b.at);
+            if half.abs() <= tolerance || b.miss == 0.0 {
+                break;
+            }
+            if last.abs() >= tolerance && a.miss.abs() > b.miss.abs() {
+                let s = b.miss / a.miss;
+                let (mut p, mut q) = if a.at == c.at {
+                    (2.0 * half * s, 1.0 - s)
+                } else {
+                    let (q, r) = (a.miss / c.miss, b.miss / c.miss);
+                    (s * (2.0 * half * q * (q - r) - (b.at - a.at) * (r - 1.0)), (q - 1.0) * (r - 1.0) * (s - 1.0))
+                };
+                if p > 0.0 {
+                    q = -q;
+                } else {
+                    p = -p;
+                }
+                if 2.0 * p < (3.0 * half * q - (tolerance * q).abs()).min((last * q).abs()) {
+                    last = step;
+                    step = p / q;
+                } else {
+                    last = half;
+                    step = half;
+                }
             } else {
                 last = half;
                 step = half;
             }
-        } else {
-            last = half;
-            step = half;
+            a = b;
+            b = self.try_at(b.at + if step.abs() > tolerance { step } else { tolerance.copysign(half) });
+            if b.miss.is_nan() {
+                let (below, above) = if a.at < c.at { (a, c) } else { (c, a) };
+                return self.around_gap(below, b.at, above, depth);
+            }
         }
-        (a, fa) = (b, fb);
-        b += if step.abs() > tolerance { step } else { tolerance.copysign(half) };
-        fb = miss(b);
-        if fb.is_nan() {
-            return b;
+        // Brent's method stops a few numbers short, which is too far off on a steep slope.
+        for _ in 0..HALVINGS {
+            let Some(middle) = between(b.at, c.at).filter(|_| b.miss != 0.0) else { break };
+            let tried = self.try_at(middle);
+            if tried.miss.is_nan() {
+                let (below, above) = if b.at < c.at { (b, c) } else { (c, b) };
+                return self.around_gap(below, middle, above, depth);
+            }
+            if tried.miss * c.miss > 0.0 { c = tried } else { b = tried }
+        }
+        let nearer = if c.miss.abs() < b.miss.abs() { c } else { b };
+        if self.meets(nearer.miss) {
+            self.answered(nearer.at);
+        } else {
+            let (below, above) = if b.at < c.at { (b, c) } else { (c, b) };
+            self.missed.get_or_insert(Missed { below, above, gap: false });
         }
     }
-    b
+
+    /// Goes on on both sides of a place without a value inside a bracket.
+    fn around_gap(&mut self, below: Tried, without: f64, above: Tried, depth: u32) {
+        let (left, right) = (self.edge(below, without), self.edge(above, without));
+        let found = self.answers.len();
+        if depth < 8 {
+            for (a, b) in [(below, left), (right, above)] {
+                if a.at < b.at && a.miss * b.miss < 0.0 {
+                    self.narrow(a, b, depth + 1);
+                }
+            }
+        }
+        if self.answers.len() == found && left.miss * right.miss < 0.0 {
+            self.missed.get_or_insert(Missed { below: left, above: right, gap: true });
+        }
+    }
+
+    fn none(&self, field: &Field, of: &Field, low: f64, high: f64) -> String {
+        if self.least > self.greatest {
+            return self.refusal.as_ref().map_or_else(|| "the output has no value anywhere in the range".into(), |e| format!("{e}"));
+        }
+        // As many digits as tell what is wanted from the nearest end.
+        let digits = [7, 10, 13, 17]
+            .into_iter()
+            .find(|&d| [self.least, self.greatest].iter().all(|end| *end == self.wanted || of.show(*end, d) != of.show(self.wanted, d)));
+        let show = |value: f64| of.show(value, digits.unwrap_or(17));
+        format!(
+            "between {} and {} the output {} runs from {} to {}, and {} is wanted",
+            field.show(low, 7),
+            field.show(high, 7),
+            of.name,
+            show(self.least),
+            show(self.greatest),
+            show(self.wanted)
+        )
+    }
+}
+
+/// A number between two others, or none where they are neighbours.
+fn between(a: f64, b: f64) -> Option<f64> {
+    let middle = 0.5 * a + 0.5 * b;
+    (middle != a && middle != b).then_some(middle)
 }

@@ -214,8 +214,12 @@ impl Context for SiegertConstantsOf {
 }
 
 rules! {
-    refuse EMPTY_FIELD on "most_oxygen": "the field is empty: the upper ends must exceed the lower ones";
+    refuse EMPTY_FIELD on "most_oxygen": "the field is empty: the upper ends must exceed the lower ones, oxygen by 0.1 % or more";
 }
+
+/// Over a narrower field of oxygen the two constants cannot be told apart: at 0.1 % the normal
+/// equations keep ten digits, at a millionth none.
+const NARROWEST_FIELD: f64 = 0.001;
 
 /// Points along each side of the fitted field: oxygen, temperature.
 const POINTS: (u32, u32) = (9, 12);
@@ -238,7 +242,8 @@ impl Calculation for SiegertConstantsOf {
     fn check(&self, input: &SiegertField) -> Raised {
         Raised::NONE.when(
             EMPTY_FIELD,
-            input.least_oxygen.si() >= input.most_oxygen.si() || input.lowest_flue_temperature.si() >= input.highest_flue_temperature.si(),
+            input.most_oxygen.si() - input.least_oxygen.si() < NARROWEST_FIELD
+                || input.lowest_flue_temperature.si() >= input.highest_flue_temperature.si(),
         )
     }
 

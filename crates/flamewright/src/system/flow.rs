@@ -76,7 +76,7 @@ const GLYCOL_SOURCE: Source =
     Source::new("Melinder, Properties of Secondary Working Fluids, IIR 2010, coefficients as CoolProp carries them", "glycol mixtures");
 
 rules! {
-    refuse RETURN_NOT_COLDER on "return_temperature": "the return must be colder than the flow; swap the two readings?";
+    refuse RETURN_NOT_COLDER on "return_temperature": "the return must be colder than the flow, by 0.01 K or more; swap the two readings?";
     refuse WOULD_BOIL on "flow_temperature": "the water would boil at this pressure; check the temperature, or state the pressure";
     refuse FROZEN on "return_temperature": "the liquid would be frozen at this temperature";
     refuse GLYCOL_IN_WATER on "glycol_mass_fraction": "set `fluid` to the glycol that is in the water";
@@ -84,11 +84,15 @@ rules! {
     notice SMALL_DROP on "return_temperature": "with so small a drop a slip of a few tenths of a kelvin in one thermometer changes the result much; state the uncertainty";
 }
 
+/// The least drop, kelvins: no thermometer tells less, and the heat capacity is a quotient of two
+/// differences, which keeps ten digits here and loses them all as the drop vanishes.
+const LEAST_DROP: f64 = 0.01;
+
 #[inline(always)]
 fn judged(fluid: Fluid, flow: f64, back: f64, pressure: f64, fraction: f64) -> Raised {
     let hot = if matches!(fluid, Fluid::Water) { saturation_pressure(flow) } else { 0.0 };
     Raised::NONE
-        .when(RETURN_NOT_COLDER, back >= flow)
+        .when(RETURN_NOT_COLDER, flow - back < LEAST_DROP)
         .when(WOULD_BOIL, pressure < hot)
         .when(FROZEN, fluid.frozen(fraction, back))
         .when(GLYCOL_IN_WATER, fluid.glycol_in_water(fraction))
