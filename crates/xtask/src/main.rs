@@ -1,7 +1,9 @@
 //! `cargo xtask test` runs every check there is; `cargo xtask generate` writes the generated files.
 
 mod c;
+mod docs;
 mod generate;
+mod links;
 mod steps;
 mod validation;
 
@@ -11,6 +13,9 @@ use std::process::ExitCode;
 const HELP: &str = "cargo xtask test              every check: style, Rust, C, Python, generated files
 cargo xtask test rust|c|python  the checks of one language
 cargo xtask test sdist        build the Python source distribution, and a wheel from it alone
+cargo xtask docs              the documentation site, in target/docs/html
+cargo xtask docs PYTHON       the same with a Python that has flamewright and Sphinx already
+cargo xtask check-links       fail if a link in a Markdown file leads nowhere
 cargo xtask generate          write the generated files
 cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX
 cargo xtask fuzz-c SECONDS    the checks of C with so many seconds of random input
@@ -26,6 +31,9 @@ fn main() -> ExitCode {
         ["test", "c"] => steps::c(),
         ["test", "python"] => steps::python(),
         ["test", "sdist"] => steps::sdist(),
+        ["docs"] => steps::docs(),
+        ["docs", python] => docs::build(Path::new(python)),
+        ["check-links"] => links::check(),
         ["fuzz-c", seconds] => seconds.parse().map_err(|e| format!("{seconds}: {e}")).and_then(c::test),
         ["install-c", prefix] => c::install(Path::new(prefix), true),
         ["accept-abi"] => generate::abi::accept(),

@@ -40,7 +40,8 @@ pub(crate) fn rust() -> Outcome {
     run("", "cargo", &["test", "--workspace", "--locked"])?;
     run("", "cargo", &["doc", "--workspace", "--no-deps", "--locked"])?;
     run("", "cargo", &["check", "-p", "flamewright", "--no-default-features", "--locked"])?;
-    super::generate::check()
+    super::generate::check()?;
+    super::links::check()
 }
 
 pub(crate) fn c() -> Outcome {
@@ -100,8 +101,8 @@ fn only(folder: &Path, extension: &str) -> Result<PathBuf, String> {
     found.next().ok_or_else(|| format!("{}: no .{extension} was made", folder.display()))
 }
 
-/// Makes a virtual environment, builds the wheel, installs it there and runs the tests on it.
-pub(crate) fn python() -> Outcome {
+/// Makes a virtual environment, builds the wheel and installs it there; gives its Python and the wheel.
+fn installed_wheel() -> Result<(PathBuf, PathBuf), String> {
     let environment = root().join("target/python");
     let python = environment.join("bin/python");
     if !python.exists() {
@@ -114,10 +115,21 @@ pub(crate) fn python() -> Outcome {
     run("bindings/python", environment.join("bin/maturin"), &["build", "--release", "--locked", "--out", "../../target/wheels-tested"])?;
     let wheel = only(&wheels, "whl")?;
     pip(&["--force-reinstall", "--no-deps", &wheel.to_string_lossy()])?;
+    Ok((python, wheel))
+}
+
+/// Runs the tests on the installed wheel and makes the documentation from it.
+pub(crate) fn python() -> Outcome {
+    let (python, wheel) = installed_wheel()?;
     run("bindings/python/tests", &python, &["contents.py", &wheel.to_string_lossy()])?;
     bare(&wheel)?;
     // For the test that both faces give the same bits.
     run("", "cargo", &["build", "-p", "flamewright-c", "--locked"])?;
     // Not in the source folder, so that the installed wheel is what is tested.
-    run("bindings/python/tests", &python, &["-m", "pytest", "-q", "."])
+    run("bindings/python/tests", &python, &["-m", "pytest", "-q", "."])?;
+    super::docs::build(&python)
+}
+
+pub(crate) fn docs() -> Outcome {
+    super::docs::build(&installed_wheel()?.0)
 }
