@@ -5,6 +5,8 @@ Nothing is loaded from elsewhere when a page is read: formulas become MathML her
 
 from __future__ import annotations
 
+import re
+
 from docutils import nodes
 from latex2mathml.converter import convert
 
@@ -45,8 +47,9 @@ napoleon_custom_sections = [("Settings", "params_style"), "Sources", "Accuracy",
 
 def formula(latex: str) -> str:
     """LaTeX with what the converter does not know put in its terms."""
-    for environment in ("align*", "aligned", "gather*"):
-        latex = latex.replace(f"{{{environment}}}", "{align}")
+    latex = latex.strip("`")  # $`…`$ keeps other readers of Markdown off the signs of LaTeX
+    # Letters of a unit or a name of the program are set upright, as a word.
+    latex = re.sub(r"\\mathrm\{((?:[A-Za-z]|\\_)+)\}", lambda m: "\\text{" + m[1].replace("\\_", " ") + "}", latex)
     return latex.replace("\\displaystyle", "")
 
 

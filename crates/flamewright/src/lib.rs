@@ -53,6 +53,11 @@ pub mod transient;
 pub mod visit;
 pub mod water;
 
+/// Every calculation with its fields, an example, its sum as formulas, sources and cautions.
+#[cfg(doc)]
+#[doc = include_str!("../CALCULATIONS.md")]
+pub mod reference {}
+
 /// The examples of the README are compiled and run with the documentation's.
 #[cfg(all(doctest, feature = "text"))]
 #[doc = include_str!("../../../README.md")]

@@ -228,6 +228,13 @@ mod tests {
         assert_eq!(Node::from_toml("day = 2026-11-25").unwrap(), Node::from([("day", "2026-11-25")]));
         let nested = "[".repeat(100_000);
         assert!(Node::from_json(&nested).is_err());
+        assert!(Node::from_toml(&format!("deep = {nested}")).is_err());
+        let closed = |levels: usize| format!("{}{}", "[".repeat(levels), "]".repeat(levels));
+        assert!(Node::from_json(&closed(100)).is_ok() && Node::from_json(&closed(129)).is_err());
+        assert!(Node::from_toml(&format!("deep = {}", closed(129))).is_err());
+        let long = " ".repeat(LONGEST + 1);
+        assert!(Node::from_json(&long).unwrap_err().to_string().contains("16777216 at most"));
+        assert!(Node::from_toml(&long).unwrap_err().to_string().contains("16777216 at most"));
         assert!(call_json("[]").is_err());
         assert!(
             call_json(r#"{"calculation": "liquid_water", "temprature": "60 degC"}"#)

@@ -15,6 +15,7 @@ cargo xtask test rust|c|python  the checks of one language
 cargo xtask test sdist        build the Python source distribution, and a wheel from it alone
 cargo xtask docs              the documentation site, in target/docs/html
 cargo xtask docs PYTHON       the same with a Python that has flamewright and Sphinx already
+cargo xtask rustdoc           the documentation of the crates, in target/doc
 cargo xtask check-links       fail if a link in a Markdown file leads nowhere
 cargo xtask generate          write the generated files
 cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX
@@ -31,6 +32,7 @@ fn main() -> ExitCode {
         ["test", "c"] => steps::c(),
         ["test", "python"] => steps::python(),
         ["test", "sdist"] => steps::sdist(),
+        ["rustdoc"] => steps::rustdoc(),
         ["docs"] => steps::docs(),
         ["docs", python] => docs::build(Path::new(python)),
         ["check-links"] => links::check(),

@@ -38,10 +38,17 @@ pub(crate) fn rust() -> Outcome {
     run("", "cargo", &["fmt", "--all", "--check"])?;
     run("", "cargo", &["clippy", "--workspace", "--all-targets", "--locked", "--", "-D", "warnings"])?;
     run("", "cargo", &["test", "--workspace", "--locked"])?;
-    run("", "cargo", &["doc", "--workspace", "--no-deps", "--locked"])?;
+    rustdoc()?;
     run("", "cargo", &["check", "-p", "flamewright", "--no-default-features", "--locked"])?;
     super::generate::check()?;
     super::links::check()
+}
+
+/// The documentation of the crates, with formulas set; a warning is an error.
+pub(crate) fn rustdoc() -> Outcome {
+    let header = root().join("crates/flamewright/docs-header.html");
+    let flags = format!("build.rustdocflags=[\"-Dwarnings\", \"--html-in-header\", {:?}]", header.display().to_string());
+    run("", "cargo", &["doc", "--workspace", "--no-deps", "--locked", "--config", &flags])
 }
 
 pub(crate) fn c() -> Outcome {

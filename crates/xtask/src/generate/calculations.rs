@@ -86,7 +86,7 @@ fn sum(out: &mut String, steps: &[Step]) {
             continue;
         }
         let source = if step.source().is_empty() { String::new() } else { format!("; {}", step.source()) };
-        let _ = writeln!(out, "* $\\displaystyle {} = {}$: {}{source}", line.0, line.1, step.result());
+        let _ = writeln!(out, "* $`\\displaystyle {} = {}`$: {}{source}", line.0, line.1, step.result());
         said.push(line);
     }
 }
