@@ -91,7 +91,7 @@ impl Calculation for FlueGasFlow {
         ],
         accuracy: "As the heat input and the air ratio; the net calorific value is that at 25 °C, within 0.1 % of that at 15 °C.",
         cautions: &[CAUTION_OPEN_FLUE],
-        checked_against: "combustion/flue_composition_vs_lambda.csv (the same element balance) and combustion/constants.csv; the flow is tested against a balance by hand.",
+        checked_against: "combustion/flue_composition_vs_lambda.csv for the composition; the flow is tested against a balance by hand.",
     };
 
     #[inline(always)]

@@ -19,7 +19,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
 
 /// The folders of `tests/reference`.
-pub(crate) const FOLDERS: [&str; 2] = ["heat", "trade"];
+pub(crate) const FOLDERS: [&str; 3] = ["combustion", "heat", "trade"];
 
 /// One reference value and what the library makes of it.
 pub(crate) struct Case {
@@ -275,14 +275,17 @@ impl Reading<'_> {
         out.push_str(rest);
         Ok(Some(Node::Text(out)))
     }
-    fn call(&self, calculation: &str, given: &[(String, Node)]) -> Result<Outcome, String> {
-        let mut filled = Vec::new();
-        for (name, node) in given {
-            if let Some(node) = self.fill(node)? {
-                filled.push((name.clone(), node));
-            }
+    /// A text for readers, with the columns as the table writes them.
+    fn told(&self, text: &str) -> String {
+        let mut out = text.to_owned();
+        for column in self.row.columns() {
+            out = out.replace(&format!("{{{column}}}"), self.row.text(column));
         }
-        evaluate(calculation, &Node::Table(filled), Bare::Refused).map_err(|e| format!("{calculation}: {e}"))
+        out
+    }
+    fn call(&self, calculation: &str, given: &[(String, Node)]) -> Result<Outcome, String> {
+        let filled = self.fill(&Node::Table(given.to_vec()))?.unwrap_or_default();
+        evaluate(calculation, &filled, Bare::Refused).map_err(|e| format!("{calculation}: {e}"))
     }
     fn tolerance(&self, text: Option<&str>, value: f64) -> Result<f64, String> {
         let Some(text) = text else {
@@ -365,9 +368,12 @@ fn of_table(folder: &str, table: &Table, mapping: &Mapping, made: &mut Validatio
         }
         let checks: Vec<&Check> = mapping.checks.iter().filter(|c| c.takes(&table.name, &row)).collect();
         let mut spoken: BTreeSet<String> = table.left.iter().map(|(column, _)| column.clone()).collect();
+        let named = |column: &&str| [&table.case, &table.source].iter().any(|text| text.contains(&format!("{{{column}}}")));
+        spoken.extend(row.columns().filter(named).map(str::to_owned));
         if table.source.is_empty() {
             spoken.insert("source".to_owned());
         }
+        let mut failed = false;
         for check in &checks {
             spoken.extend(check.left.iter().map(|(column, _)| column.clone()));
             spoken.extend(check.choosing().map(str::to_owned));
@@ -376,8 +382,14 @@ fn of_table(folder: &str, table: &Table, mapping: &Mapping, made: &mut Validatio
                     spoken.extend(used);
                     made.cases.extend(cases);
                 }
-                Err(why) => wrong.push(format!("{}: {}: {why}", row.place, check.calculation)),
+                Err(why) => {
+                    wrong.push(format!("{}: {}: {why}", row.place, check.calculation));
+                    failed = true;
+                }
             }
+        }
+        if failed {
+            continue;
         }
         let inputs: Vec<String> = if trade { row.inputs().into_keys().collect() } else { Vec::new() };
         let output = trade.then(|| row.text("output").to_owned());
@@ -477,19 +489,9 @@ fn of_row(file: &str, line: &str, table: &Table, row: &Row, trade: bool, check: 
             let (class, source) = (own("source_class"), own("source"));
             if class.is_empty() { source } else { format!("{class}: {source}") }
         } else {
-            match reading.fill(&Node::Text(table.source.clone()))? {
-                Some(Node::Text(source)) => source,
-                _ => table.source.clone(),
-            }
+            reading.told(&table.source)
         };
-        let name = if trade {
-            row.text("case_id").to_owned()
-        } else {
-            match reading.fill(&Node::Text(table.case.clone()))? {
-                Some(Node::Text(name)) => name,
-                _ => String::new(),
-            }
-        };
+        let name = if trade { row.text("case_id").to_owned() } else { reading.told(&table.case) };
         cases.push(Case {
             calculation: check.calculation.clone(),
             file: file.to_owned(),
