@@ -38,6 +38,8 @@ pub(crate) struct Case {
     pub reference: f64,
     pub computed: f64,
     pub tolerance: f64,
+    /// How the mapping words the tolerance, where one wording holds for the whole column.
+    pub allowed: String,
     pub source: String,
 }
 
@@ -504,6 +506,7 @@ fn of_row(file: &str, line: &str, table: &Table, row: &Row, trade: bool, check: 
             reference,
             computed,
             tolerance,
+            allowed: expected.tolerance.clone().filter(|text| !text.contains('{')).unwrap_or_default(),
             source,
         });
     }

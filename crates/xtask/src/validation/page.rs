@@ -2,6 +2,7 @@
 
 use super::report::{calculations, declared, files, folders, groups, number, share, small, sources, summary};
 use super::{Case, peers, validation};
+use std::collections::BTreeSet;
 use std::fmt::Write;
 
 const STYLE: &str = "body{font:15px/1.45 Georgia,serif;margin:2em auto;max-width:72em;padding:0 1em;color:#000;background:#fff}\
@@ -39,7 +40,8 @@ fn plot(area: &str, groups: &[(&str, Vec<&Case>)]) -> String {
         height + 175.0
     );
     let mut x = LEFT;
-    let mut marks = String::new();
+    // Marks that fall on each other are drawn once.
+    let mut marks = BTreeSet::new();
     for (place, ((name, cases), weight)) in groups.iter().zip(&weights).enumerate() {
         let column = weight / whole * width;
         if place % 2 == 1 {
@@ -54,7 +56,7 @@ fn plot(area: &str, groups: &[(&str, Vec<&Case>)]) -> String {
         );
         for (i, case) in cases.iter().enumerate() {
             let at = x + 3.0 + (column - 6.0) * (i as f64 + 0.5) / cases.len() as f64;
-            let _ = write!(marks, "M{at:.0} {:.0}h2", y(case.share()));
+            marks.insert((at.round() as i32, y(case.share()).round() as i32));
         }
         x += column;
     }
@@ -69,10 +71,13 @@ fn plot(area: &str, groups: &[(&str, Vec<&Case>)]) -> String {
         let anchor = if power == 0 { (LEFT + 4.0, at - 3.0, "start") } else { (LEFT - 5.0, at + 4.0, "end") };
         let _ = write!(out, "<text x=\"{:.0}\" y=\"{:.1}\" text-anchor=\"{}\">{label}</text>", anchor.0, anchor.1, anchor.2);
     }
+    out.push_str("<path stroke=\"#000\" stroke-width=\"2\" fill=\"none\" d=\"");
+    for (x, y) in &marks {
+        let _ = write!(out, "M{x} {y}h2");
+    }
     let _ = write!(
         out,
-        "<path stroke=\"#000\" stroke-width=\"2\" fill=\"none\" d=\"{marks}\"/>\
-         <path stroke=\"#000\" fill=\"none\" d=\"M{LEFT:.0} {top}V{height:.0}\"/>\
+        "\"/><path stroke=\"#000\" fill=\"none\" d=\"M{LEFT:.0} {top}V{height:.0}\"/>\
          <text text-anchor=\"middle\" transform=\"translate(13 {:.0})rotate(-90)\">deviation / tolerance</text>\
          <text x=\"{:.0}\" y=\"{:.0}\" text-anchor=\"middle\">calculation (one mark a reference value)</text></svg>",
         height / 2.0,
@@ -141,7 +146,7 @@ pub(crate) fn make() -> Result<String, String> {
     }
     out.push_str("</table>\n");
     out.push_str(&peers::page()?);
-    out.push_str("<h2>Values</h2>\n<p>The deviation is relative to the reference value; the tolerance is in the unit of the value; the share is the deviation over the tolerance. Each block is one column of one table.</p>\n");
+    out.push_str("<h2>Values</h2>\n<p>The deviation is relative to the reference value, 0 standing for less than 1e-9; the tolerance is in the unit of the value; the share is the deviation over the tolerance. Each block is one column of one table; a row is named by its line in the table, the header being line 1.</p>\n");
     for (name, cases) in &list {
         let definition = if *name == "units" {
             "Reading and converting units.".to_owned()
@@ -154,31 +159,44 @@ pub(crate) fn make() -> Result<String, String> {
             let _ = write!(out, "<li>{}", escaped(source));
         }
         out.push_str("</ol>\n");
+        let mut file = "";
         for group in groups(cases) {
             let (first, count) = (group.first, group.cases.len());
+            if first.file != file {
+                file = &first.file;
+                let _ = write!(out, "<h4><a href=\"reference/{file}\">{file}</a></h4>");
+            }
             let place = sources.iter().position(|s| *s == first.source).unwrap_or(0) + 1;
             let unit = if first.unit.is_empty() { String::new() } else { format!(" in {}", escaped(&first.unit)) };
+            // One wording of the tolerance for the column, or one beside each value.
+            let (allowed, head) = match first.allowed.as_str() {
+                "" => (String::new(), "<th>tolerance"),
+                text if text.ends_with("abs") => (format!("; tolerance {}", text.replace("abs", "in the unit of the value")), ""),
+                text => (format!("; tolerance {text} of the value"), ""),
+            };
             let _ = writeln!(
                 out,
-                "<p><a href=\"reference/{}\">{}</a>, <b>{}</b>{unit}, against {}; source {place}; {} of {count} within</p><table class=n><tr><th>case<th>\
-                 reference<th>computed<th>deviation<th>tolerance<th>share",
-                first.file,
-                first.file,
+                "<p><b>{}</b>{unit} against {}; source {place}{allowed}; {} of {count} within<table class=n><tr><th>line<th>reference<th>\
+                 computed<th>deviation{head}<th>share",
                 escaped(&first.quantity),
                 escaped(&first.sum),
                 group.within(),
             );
             for case in &group.cases {
-                let relative = if case.reference == 0.0 { "-".to_owned() } else { small(case.deviation() / case.reference.abs()) };
-                let _ = writeln!(
+                let deviation = case.deviation() / case.reference.abs();
+                let relative = match deviation {
+                    _ if case.reference == 0.0 => "-".to_owned(),
+                    d if d < 1e-9 => "0".to_owned(),
+                    d => format!("{d:.0e}"),
+                };
+                let tolerance = if head.is_empty() { String::new() } else { format!("<td>{}", small(case.tolerance)) };
+                let _ = write!(
                     out,
-                    "<tr><td>{}<td>{}<td>{}<td>{}<td>{}<td>{}{}",
-                    escaped(&case.name),
+                    "<tr><td>{}<td>{}<td>{}<td>{relative}{tolerance}<td>{:.2}{}",
+                    case.line,
                     number(case.reference),
                     number(case.computed),
-                    escaped(&relative),
-                    escaped(&small(case.tolerance)),
-                    share(case.share()),
+                    case.share(),
                     if case.within() { "" } else { " OUTSIDE" }
                 );
             }

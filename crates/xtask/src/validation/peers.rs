@@ -15,7 +15,7 @@ struct Peer {
 }
 
 /// Where `bindings/python/tests/test_peers*.py` write their findings.
-pub(crate) const FILE: &str = "tests/reference/peers.json";
+pub(crate) const FILE: &str = "tests/peers.json";
 
 fn read() -> Result<Vec<Peer>, String> {
     let path = crate::steps::root().join(FILE);
