@@ -92,7 +92,7 @@ pub(crate) fn sdist() -> Outcome {
     outcome
 }
 
-/// An empty folder below the root.
+/// The path of a folder below the root that is not there yet, or not any more.
 fn fresh(folder: &str) -> Result<PathBuf, String> {
     let path = root().join(folder);
     if path.exists() {

@@ -42,8 +42,9 @@ fw.gas_rate.steps(**reading)
 rate = fw.gas_rate(plate_heat_input_net="28.0 kW", **reading)
 rate
 # %% [markdown]
-# Gross and net are two different things: 28.2 kW net is 31.3 kW gross. The plate is net, so the
-# net figure is compared with it. Without the correction the sum would have been 3 % low.
+# The answer to the question: 28.2 kW net, 100.7 % of the plate, so the boiler is on its rate. Gross
+# and net are two different things: 28.2 kW net is 31.3 kW gross. The plate is net, so the net figure
+# is compared with it. Without the correction the sum would have been 3 % low.
 #
 # ## How good is it?
 #
@@ -59,7 +60,7 @@ for resolution, style in (("0.001 m3", "-"), ("0.01 m3", "--")):
         volume=(flow * seconds, "m3"),
         time=(seconds, "s"),
         meter_resolution=resolution,
-        maximum_permissible_error="2 %",
+        maximum_permissible_error="2 %",  # invented, as an instrument's data sheet might say
         gross_calorific_value="37.78 MJ/m3",
     )
     percent = u.relative_uncertainty.magnitude
@@ -80,7 +81,7 @@ by_dial = {dial: fw.gas_rate(dial_volume=dial, revolutions="2", time="80 s", **c
 by_dial
 # %%
 fig, ax = plt.subplots(figsize=(7.2, 2.4), layout="constrained")
-ax.barh(list(by_dial), [v.to("kW") for v in by_dial.values()], color="#bbbbbb", edgecolor="black", hatch="//")
+ax.barh([dial.replace("ft3", "ft³") for dial in by_dial], [v.to("kW") for v in by_dial.values()], color="#bbbbbb", edgecolor="black", hatch="//")
 ax.set(xlabel="heat input, net / kW", ylabel="test dial", title="The same count and time, three dials");
 # %% [markdown]
 # ## Your turn
@@ -94,5 +95,7 @@ right = fw.gas_rate(**{**reading, "barometric_pressure": "985 mbar", "gas_temper
 check(answer, right.heat_input_net.to("kW"));
 # %% [markdown]
 # ## Cautions
+#
+# These go with every result of this lesson, the small ones too:
 # %%
 print("\n".join(rate.cautions))

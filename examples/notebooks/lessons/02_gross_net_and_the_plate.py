@@ -18,8 +18,9 @@ fw.fuel_properties(fuel="G20")
 # %% [markdown]
 # ## The sum by hand
 #
-# Gross counts the heat of the water vapour in the flue gas as if it were all got back; net leaves
-# it out. For methane they are about 11 % apart. Heat input = rate × calorific value:
+# Burning one cubic metre of methane makes about 1.5 kg of water, as vapour. Gross counts the heat of
+# that vapour as if it were all got back; net leaves it out. For methane they are about 11 % apart.
+# Heat input = rate × calorific value:
 # %%
 gross, net = 3.00 * 37.78 / 3.6, 3.00 * 34.01 / 3.6  # kW
 print(f"{gross:.2f} kW gross, {net:.2f} kW net, ratio {gross / net:.3f}")

@@ -27,7 +27,7 @@ def sampled(d):
     return mix(true["oxygen"], 20.95), mix(true["monoxide"], 0.0), mix(true["temperature"], air_temperature)
 
 
-for d in (0.0, 0.5, 1.0):
+for d in (0.0, 0.2, 0.5, 1.0):
     print("{0} parts of air: O2 {1:.1f} %, CO {2:.0f} ppm, {3:.0f} °C".format(d, *sampled(d)))
 # %% [markdown]
 # ## The library's answer
@@ -62,18 +62,20 @@ fw.flue_analysis.steps(fuel="G20", oxygen_dry="5.0 %", carbon_monoxide_dry="80 p
 # %%
 fig, ax = plt.subplots(figsize=(7.2, 4.4), layout="constrained")
 lines = (
-    ("CO/CO$_2$ ratio", seen.carbon_monoxide_ratio.magnitude, "-", 2.4, (0.35, 6)),
-    ("air-free CO", seen.carbon_monoxide_air_free.magnitude, (0, (1, 2)), 3.0, (0.75, 6)),
-    ("CO as read", monoxide, "--", 1.6, (1.5, 7)),
-    ("excess air ratio", seen.excess_air_ratio.magnitude, "-.", 1.6, (1.25, -18)),
-    ("O$_2$ as read", oxygen, (0, (6, 2, 1, 2, 1, 2)), 1.6, (0.8, -16)),
-    ("net efficiency, all of it mixed", seen.efficiency_net.magnitude, (0, (8, 3)), 1.2, (1.2, 6)),
-    ("net efficiency, leaking sample line", leaking.efficiency_net.magnitude, ":", 1.6, (1.15, -15)),
+    ("O$_2$ as read", oxygen, (0, (6, 2, 1, 2, 1, 2)), 0),
+    ("excess air ratio", seen.excess_air_ratio.magnitude, "-.", 0),
+    ("net efficiency,\nall of it mixed", seen.efficiency_net.magnitude, (0, (8, 3)), 13),
+    ("net efficiency,\nleaking sample line", leaking.efficiency_net.magnitude, ":", -12),
+    ("CO as read", monoxide, "--", -8),
 )
-for name, values, style, width, (at, up) in lines:
+for name, values, style, up in lines:
     relative = values / values[0]
-    ax.plot(dilution, relative, color="black", linestyle=style, linewidth=width)
-    ax.annotate(name, (at, np.interp(at, dilution, relative)), xytext=(0, up), textcoords="offset points", fontsize=9)
+    ax.plot(dilution, relative, color="black", linestyle=style, linewidth=1.6)
+    ax.annotate(name, (2, relative[-1]), xytext=(6, up), textcoords="offset points", fontsize=9, va="center", annotation_clip=False)
+# Two that lie on each other: one wide grey line, one thin black one.
+for values, colour, width in ((seen.carbon_monoxide_ratio.magnitude, "#bbbbbb", 6), (seen.carbon_monoxide_air_free.magnitude, "black", 1.2)):
+    ax.plot(dilution, values / values[0], color=colour, linewidth=width, zorder=0.5)
+ax.annotate("CO/CO$_2$ ratio (wide) and air-free CO (thin): flat", (0.35, 1.0), xytext=(0, 7), textcoords="offset points", fontsize=9)
 ax.set(xlabel="parts of room air to one part of dry flue gas", ylabel="reading relative to the undiluted one", xlim=(0, 2), ylim=(0, 3.6), title="What dilution changes, and what it does not")
 ax.grid(color="#dddddd");
 # %% [markdown]

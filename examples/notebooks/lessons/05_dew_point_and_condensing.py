@@ -25,7 +25,8 @@ share = 2 / (2 + 8.547 + 0.28 * 9.547)
 vapour_pressure = share * 1013.25  # mbar
 print(f"{100 * share:.1f} % water, {vapour_pressure:.0f} mbar")
 # %% [markdown]
-# Water boils at 54 °C under 153 mbar: that is the dew point. Colder surfaces get wet.
+# Steam tables say that water boils at 54 °C under 153 mbar. That is the dew point: colder surfaces
+# get wet. The library's formula for steam says the same:
 # %%
 print(f"{fw.saturated_water(temperature='54.4 degC').saturation_pressure.to('mbar'):.1f} mbar")
 # %% [markdown]

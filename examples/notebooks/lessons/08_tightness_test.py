@@ -61,6 +61,7 @@ for litres, style in ((10, "-"), (25, "--"), (60, "-.")):
     ax.plot(minutes, leak, color="black", linestyle=style)
     ax.annotate(f"{litres} L", (3, np.interp(3, minutes, leak)), xytext=(6, 4), textcoords="offset points")
 ax.set(xlabel="test time / min", ylabel="smallest detectable leak / (L/h)", title="A gauge read to 0.25 mbar", yscale="log", xlim=(1, 15))
+ax.yaxis.set_major_formatter("{x:g}")
 ax.grid(color="#dddddd", which="both");
 # %% [markdown]
 # ## Your turn

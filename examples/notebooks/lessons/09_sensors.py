@@ -50,6 +50,7 @@ ax.semilogy(celsius, platinum, color="black")
 ax.semilogy(celsius, ntc, color="black", linestyle="--")
 ax.annotate("Pt1000", (80, 1300), xytext=(0, 8), textcoords="offset points")
 ax.annotate("thermistor, 10 kΩ at 25 °C", (30, 8300), xytext=(8, 6), textcoords="offset points")
+ax.yaxis.set_major_formatter("{x:g}")
 ax.set(xlabel="temperature / °C", ylabel="resistance / Ω", title="One rises a little, the other falls a lot", xlim=(0, 100))
 ax.grid(color="#dddddd", which="both");
 # %% [markdown]
