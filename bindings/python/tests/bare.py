@@ -5,6 +5,7 @@ the documentation included.
 """
 
 import doctest
+import functools
 import importlib
 import importlib.util
 import pickle
@@ -33,7 +34,7 @@ assert pickle.loads(pickle.dumps(water)) == water and water.to_dict()["density"]
 assert "<table>" in water._repr_html_() and "kg/m³" in repr(water)
 says("pandas", water.to_frame)
 says("pint", water.density.to_pint)
-says("matplotlib", importlib.import_module, "flamewright.plot")
+says("matplotlib", functools.partial(importlib.import_module("flamewright.plot").combustion, fuel="G20"))
 
 tried = 0
 runner = doctest.DocTestRunner(optionflags=doctest.NORMALIZE_WHITESPACE)
