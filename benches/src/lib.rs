@@ -1,5 +1,7 @@
 //! Timing of contenders side by side: interleaved rounds in one process, least time of each.
 
+pub mod flue;
+
 use std::time::Instant;
 
 /// One contender: a name and a body that does `count` evaluations.

@@ -3,14 +3,12 @@
 //! against the plain evaluation. Run with `cargo run --release --bin readings` in this folder.
 
 use flamewright::catalogue::erase;
-use flamewright::combustion::air::humidity_mole_ratio;
 use flamewright::flue::kernel::FlueKernel;
 use flamewright::flue::{FlueAnalysis, FlueReading};
 use flamewright::node::Node;
 use flamewright::prelude::*;
 use flamewright::uncertainty::{Covariance, first_order, monte_carlo};
-use flamewright::working::Silent;
-use flamewright_benches::{Contender, race, report};
+use flamewright_benches::{Contender, flue, race, report};
 use flamewright_columns::{Column, columns};
 use std::hint::black_box;
 
@@ -36,49 +34,8 @@ fn main() {
     let records: Vec<FlueReading> = rows.iter().map(|r| FlueReading::from_slice(r)).collect();
     let kernel: FlueKernel = *analysis.kernel();
 
-    // The same work on raw numbers: the gas not measured derived, the humidity of the air, the balance.
-    let raw = |r: &[f64; 7]| {
-        let derived = kernel.oxygen_from_carbon_dioxide(r[1], r[2]);
-        let oxygen = if r[0].is_nan() { derived } else { r[0] };
-        let combustion = kernel.combustion(oxygen, r[2], &mut Silent);
-        let carbon_dioxide = if r[1].is_nan() { combustion.carbon_dioxide_dry } else { r[1] };
-        let humidity = humidity_mole_ratio(r[6], r[4], r[5]);
-        let water = kernel.water(&combustion, humidity, r[3], r[5], &mut Silent);
-        let heat = kernel.heat(&combustion, &water, r[3], r[4], &mut Silent);
-        combustion.excess_air_ratio
-            + r[2] / carbon_dioxide
-            + kernel.carbon_monoxide_air_free(&combustion)
-            + water.dew_point
-            + heat.dry
-            + heat.vapour
-            + heat.latent
-            + heat.condensate
-            + heat.unburnt
-            + heat.air
-            + heat.fuel
-            + heat.flue_loss_net
-            + heat.efficiency_gross
-            + heat.efficiency_net
-            + kernel.condensate_per_gross_heat(&water)
-    };
-    let typed = |input: &FlueReading| {
-        let o = analysis.compute(input, &mut Silent);
-        o.excess_air_ratio.si()
-            + o.carbon_monoxide_ratio.si()
-            + o.carbon_monoxide_air_free.si()
-            + o.water_dew_point.si()
-            + o.dry_gas_loss.si()
-            + o.moisture_loss.si()
-            + o.latent_loss.si()
-            + o.condensate_loss.si()
-            + o.unburnt_loss.si()
-            + o.air_credit.si()
-            + o.fuel_credit.si()
-            + o.flue_loss_net.si()
-            + o.efficiency_gross.si()
-            + o.efficiency_net.si()
-            + o.condensate.si()
-    };
+    let raw = |row: &[f64; 7]| flue::raw(&kernel, row);
+    let typed = |record: &FlueReading| flue::typed(&analysis, record);
     for (row, record) in rows.iter().zip(&records) {
         assert_eq!(raw(row).to_bits(), typed(record).to_bits(), "the contenders must compute the same");
     }

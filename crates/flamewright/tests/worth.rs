@@ -433,6 +433,55 @@ fn first_order_and_draws_agree_and_draws_repeat() {
     assert_ne!(bits(&again(9)), bits(&again(10)));
 }
 
+/// For every calculation, with uncertainties so small that its curves are straight: two ways that
+/// share nothing but the calculation give the same spread.
+#[test]
+fn first_order_and_draws_agree_over_the_whole_catalogue() {
+    const TRIALS: usize = 1500;
+    let mut numbers = typical::Draws(5);
+    let (mut compared, mut apart, mut untouched) = (0, Vec::new(), Vec::new());
+    for (name, prepared) in typical::all() {
+        if typical::SLOW.contains(&name) && cfg!(debug_assertions) {
+            continue;
+        }
+        let entry = prepared.entry();
+        let Some((at, _)) = numbers.accepted(&*prepared, 3000) else {
+            untouched.push(name);
+            continue;
+        };
+        let spans = entry.inputs().iter().map(typical::usual);
+        let standard: Vec<f64> = spans
+            .zip(&at)
+            .map(|((low, high), x)| {
+                let u = 1e-4 * (high - low).min(x.abs());
+                // Not beside the edge of the range, beyond which the sum need not mean anything.
+                if u.is_finite() && x - 10.0 * u > low && x + 10.0 * u < high { u } else { 0.0 }
+            })
+            .collect();
+        let inputs = Covariance::independent(&standard);
+        let linear = first_order(&*prepared, &at, &inputs);
+        let draws = monte_carlo(&*prepared, &at, &inputs, &[], TRIALS, 6).unwrap();
+        for (j, output) in entry.outputs().iter().enumerate() {
+            let (u, drawn) = (linear.standard(j), draws.standard(j));
+            // Not those that nothing moves, and not those without a value.
+            if u.is_nan() || drawn.is_nan() || u <= 1e-9 * linear.outputs()[j].abs() && drawn <= 1e-9 * linear.outputs()[j].abs() {
+                continue;
+            }
+            // A step by step rule has no slope, and without leads their error is rounding only.
+            if ["uk_band_deduction", "lead_error"].contains(&output.name) {
+                continue;
+            }
+            compared += 1;
+            if (drawn / u - 1.0).abs() > 5.0 / (2.0 * TRIALS as f64).sqrt() {
+                apart.push(format!("{name}.{}: first order {u:e}, drawn {drawn:e}, value {:e}", output.name, linear.outputs()[j]));
+            }
+        }
+    }
+    assert!(compared > 350, "{compared} outputs compared");
+    assert!(apart.is_empty(), "{apart:#?}");
+    assert!(untouched.len() <= 3, "no readings for {untouched:?}");
+}
+
 #[test]
 fn the_shortest_interval_of_a_skewed_result_is_shorter() {
     let square = Function(|x: &[f64; 1]| [x[0] * x[0]]);
