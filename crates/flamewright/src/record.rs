@@ -144,7 +144,10 @@ pub trait Record: Copy + core::fmt::Debug + PartialEq + Send + Sync + 'static {
 }
 
 /// The place of `name` among `fields`.
-pub(crate) fn find(fields: &'static [Field], name: &str) -> Result<(usize, &'static Field), Error> {
+///
+/// # Errors
+/// If it is not among them, with the nearest that is.
+pub fn find(fields: &'static [Field], name: &str) -> Result<(usize, &'static Field), Error> {
     fields.iter().enumerate().find(|(_, f)| f.name == name).ok_or_else(|| Error::unknown_name("field", name, fields.iter().map(|f| f.name)))
 }
 
