@@ -157,6 +157,17 @@ pub struct Setting {
 }
 
 /// The settings given by name.
+///
+/// ```
+/// use flamewright::flue::FlueAnalysis;
+/// use flamewright::node::Node;
+/// use flamewright::prelude::*;
+/// let given = Node::from([("fuel", "G20")]);
+/// let analysis = FlueAnalysis::from_settings(&Settings::new(&given, FlueAnalysis::SETTINGS)?)?;
+/// let misspelt = Node::from([("fual", "G20")]);
+/// assert!(Settings::new(&misspelt, FlueAnalysis::SETTINGS).unwrap_err().to_string().contains("fuel"));
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Settings<'a> {
     given: &'a Node,
@@ -299,6 +310,18 @@ pub struct Column {
 }
 
 /// A pure function from an input record to an output record.
+///
+/// ```
+/// use flamewright::prelude::*;
+/// use flamewright::water::{LiquidWater, WaterState};
+/// let hot = LiquidWater.evaluate(&WaterState::read([("temperature", "62 °C")])?)?;
+/// assert!((hot.density.si() - 982.2).abs() < 0.1);
+/// // The working is that of the expressions computed; a refusal names the field and its range.
+/// assert!(!LiquidWater.steps(&WaterState::read([("temperature", "62 °C")])?)?.is_empty());
+/// let cold = WaterState::read([("temperature", "-5 °C")]).and_then(|state| LiquidWater.evaluate(&state).map(|_| ()));
+/// assert_eq!(cold.unwrap_err().field(), "temperature");
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 pub trait Calculation: Context {
     /// What is measured or stated.
     type Input: Record;

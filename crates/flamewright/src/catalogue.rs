@@ -215,6 +215,16 @@ pub fn split(entry: &dyn Entry, given: &Node) -> Result<(Node, Node), Error> {
 
 /// Evaluates the calculation `name`: settings and fields together, by name.
 ///
+/// ```
+/// use flamewright::catalogue::{Bare, evaluate};
+/// use flamewright::node::Node;
+/// let head = evaluate("static_head", &Node::from([("height", "6.5 m")]), Bare::Refused)?;
+/// assert!((head.get("static_pressure").unwrap() - 63_700.0).abs() < 100.0);
+/// let bare = evaluate("static_head", &Node::from([("height", 6.5)]), Bare::Refused);
+/// assert!(bare.is_err_and(|e| e.to_string().contains("unit")));
+/// # Ok::<(), flamewright::Error>(())
+/// ```
+///
 /// # Errors
 /// Whatever is wrong with the name, a setting, a field, or the values together.
 pub fn evaluate(name: &str, given: &Node, bare: Bare) -> Result<Outcome, Error> {

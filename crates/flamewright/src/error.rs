@@ -59,6 +59,12 @@ impl ErrorKind {
 }
 
 /// A refusal. Its text names the field, the value with its unit, and what is allowed.
+///
+/// ```
+/// use flamewright::{ErrorKind, record::Record, water::WaterState};
+/// let error = WaterState::read([("temperature", "62 kPa")]).unwrap_err();
+/// assert_eq!((error.kind(), error.field()), (ErrorKind::WrongDimension, "temperature"));
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Error {
     kind: ErrorKind,

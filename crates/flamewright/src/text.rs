@@ -153,6 +153,12 @@ pub fn prepare(call: &Node, bare: Bare) -> Result<(Box<dyn Prepared>, Vec<f64>),
 /// Evaluates a call such as `{"calculation": "liquid_water", "temperature": "60 degC"}` and returns
 /// the result as JSON.
 ///
+/// ```
+/// let answer = flamewright::text::call_json(r#"{"calculation": "static_head", "height": "6.5 m"}"#)?;
+/// assert!(answer.contains("static_pressure"));
+/// # Ok::<(), flamewright::Error>(())
+/// ```
+///
 /// # Errors
 /// Whatever is wrong with the call.
 pub fn call_json(call: &str) -> Result<String, Error> {

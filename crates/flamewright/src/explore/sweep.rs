@@ -40,6 +40,16 @@ const MOST_ROWS: usize = 10_000_000;
 
 /// Evaluates `prepared` at `input` with one or two inputs varied.
 ///
+/// ```
+/// use flamewright::explore::{Axis, sweep};
+/// use flamewright::{catalogue::calculation, node::Node};
+/// let water = calculation("liquid_water")?.prepare(&Node::Table(vec![]))?;
+/// let hotter = sweep(&*water, &[f64::NAN, 2e5], &[Axis::even("temperature", 283.15, 353.15, 8)])?;
+/// assert!(hotter.accepted.iter().all(|row| *row));
+/// assert!(hotter.columns[0].is_sorted_by(|a, b| a > b)); // density falls
+/// # Ok::<(), flamewright::Error>(())
+/// ```
+///
 /// # Errors
 /// No axis or more than two, an unknown field, the same field twice, an empty axis, too many rows.
 pub fn sweep(prepared: &dyn Prepared, input: &[f64], axes: &[Axis<'_>]) -> Result<Sweep, Error> {

@@ -46,12 +46,24 @@ pub struct Verdict {
 }
 
 /// The guard band for a required probability: w = u·z (JCGM 106:2012 8.3.2).
+///
+/// ```
+/// // 95 % on one side: 1.645 standard uncertainties.
+/// assert!((flamewright::judgement::guard_band(2.0, 0.95) - 3.29).abs() < 0.001);
+/// ```
 #[must_use]
 pub fn guard_band(standard_uncertainty: f64, required: f64) -> f64 {
     standard_uncertainty * normal::quantile(required)
 }
 
 /// Judges `value` with standard uncertainty `standard_uncertainty` against `limit`.
+///
+/// ```
+/// use flamewright::judgement::{Decision, Direction, conformity};
+/// let near = conformity(29.1, 1.0, 30.0, Direction::AtMost, 0.95);
+/// assert_eq!(near.decision, Decision::Undecided);
+/// assert_eq!(conformity(27.0, 1.0, 30.0, Direction::AtMost, 0.95).decision, Decision::Conforms);
+/// ```
 ///
 /// `required` is the probability from which a decision is made, from 0.5 to below 1 (0.95 is
 /// common practice). Without uncertainty the unrounded value decides. Not-a-number is undecided.

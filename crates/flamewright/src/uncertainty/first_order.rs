@@ -92,6 +92,17 @@ impl FirstOrder {
 
 /// Propagates `inputs` (the covariance of the values at `at`) through `model`.
 ///
+/// ```
+/// use flamewright::uncertainty::{Covariance, first_order};
+/// use flamewright::{catalogue::calculation, node::Node};
+/// // Water at 60 °C, known to 1 K: its density is known to 0.5 kg/m³.
+/// let water = calculation("liquid_water")?.prepare(&Node::Table(vec![]))?;
+/// let worth = first_order(&*water, &[333.15, 2e5], &Covariance::independent(&[1.0, 0.0]));
+/// assert!((worth.standard(0) - 0.52).abs() < 0.02);
+/// assert!((worth.budget(0)[0] - 1.0).abs() < 1e-9); // all of it from the temperature
+/// # Ok::<(), flamewright::Error>(())
+/// ```
+///
 /// Sensitivities are central differences over a step of a hundredth of the standard uncertainty,
 /// but at least 6e-6 of the value (the cube root of the rounding unit, where truncation and
 /// rounding balance near 1e-10). JCGM 100:2008 5.1.3 note 2 allows the numerical form with a step

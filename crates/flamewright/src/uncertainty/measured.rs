@@ -34,6 +34,14 @@ pub struct Component {
 }
 
 /// A value with the contributions to its uncertainty, SI.
+///
+/// ```
+/// use flamewright::uncertainty::Measured;
+/// // 4.6 % oxygen: ± 0.3 % by the maker, read in steps of 0.1 %.
+/// let oxygen = Measured::exact(0.046).accuracy(0.0, 0.003, false)?.resolution(0.001)?;
+/// assert!((oxygen.standard() - 0.00176).abs() < 0.00001);
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Measured {
     /// The value.

@@ -114,6 +114,18 @@ const BLOCK: usize = 64;
 
 /// Draws `trials` times from the inputs and computes the outputs of each draw.
 ///
+/// ```
+/// use flamewright::uncertainty::{Covariance, Distribution, monte_carlo};
+/// use flamewright::{catalogue::calculation, node::Node};
+/// let water = calculation("liquid_water")?.prepare(&Node::Table(vec![]))?;
+/// let spread = Covariance::independent(&[1.0, 0.0]);
+/// let draws = monte_carlo(&*water, &[333.15, 2e5], &spread, &[Distribution::Normal; 2], 10_000, 7)?;
+/// assert!((draws.standard(0) - 0.52).abs() < 0.02);
+/// let (low, high) = draws.interval(0, 0.95, false);
+/// assert!(low < 982.5 && high > 983.9);
+/// # Ok::<(), flamewright::Error>(())
+/// ```
+///
 /// `shapes` gives the shape of each input (normal where there is none). Correlated inputs are
 /// drawn through the triangular factor of `inputs`, with their shapes before mixing.
 ///

@@ -111,6 +111,21 @@ struct Assembly {
 }
 
 /// Assesses a visit, judging by `policy` where there is one.
+///
+/// ```
+/// use flamewright::node::Node;
+/// use flamewright::visit::{Visit, assess};
+/// let record = r#"
+/// title = "Invented"
+/// date = "2026-11-20"
+/// invented = true
+/// [checks.static_head]
+/// height = "6.5 m"
+/// "#;
+/// let assessment = assess(Visit::read(&Node::from_toml(record)?)?, None);
+/// assert!(assessment.to_text().contains("STATIC HEAD"));
+/// # Ok::<(), flamewright::Error>(())
+/// ```
 #[must_use]
 pub fn assess(visit: Visit, policy: Option<Policy>) -> Assessment {
     let mut assembly = Assembly::default();
