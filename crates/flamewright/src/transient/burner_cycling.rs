@@ -91,7 +91,7 @@ pub struct BurnerCycling;
 no_settings!(BurnerCycling);
 
 rules! {
-    refuse NO_DIFFERENTIAL on "cut_in_temperature": "the cut-in must lie below the cut-out: with no differential the burner would switch without end";
+    refuse NO_DIFFERENTIAL on "cut_in_temperature": super::plant::NO_DIFFERENTIAL_TEXT;
     notice NEVER_STOPS on "on_time": "the load takes all the burner gives before the cut-out is reached: the burner burns without stopping";
     notice NEVER_LIGHTS on "off_time": "the mass never falls to the cut-in: there is no load at that temperature";
     notice HELD_BACK on "lowest_temperature": "the anti-cycling delay holds the burner back: the temperature falls below the cut-in";

@@ -1,9 +1,11 @@
 //! The calculation `circuit_cycling`: on and off times of a burner on a block with its circuits.
 
-use super::cool_down::column;
-use super::plant::{BURNER, FiredPlant, Layout, Plant, State, Turndown, fired_plant_record, layout_settings, plant_record, plant_rules};
-use super::run::{Bounds, Ending, Then, What, run};
-use super::thermostat::{Controls, Thermostat};
+use super::plant::{
+    BURNER, DEMAND, DEMAND_CHANGES, DEMAND_PUMP, Demand, FiredPlant, Layout, Plant, State, Turndown, fired_plant_record, layout_settings,
+    plant_record, plant_rules,
+};
+use super::run::{Bounds, Ending, Peak, Switchings, Then, What, run};
+use super::thermostat::Controls;
 use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source, Table};
 use crate::quantity::types::{
@@ -11,7 +13,7 @@ use crate::quantity::types::{
     TemperatureInterval, ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
 };
 use crate::quantity::units::{KILOWATT, PER_HOUR, SECOND};
-use crate::quantity::{LinearTransmittance, Value, units};
+use crate::quantity::{LinearTransmittance, Value};
 use crate::record::record;
 use crate::working::{Working, step};
 use alloc::vec::Vec;
@@ -50,11 +52,17 @@ pub struct CircuitCyclingResult {
     #[field("\\bar P", KILOWATT, absent = "no repeating cycle")]
     pub mean_output: Power,
     /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands without end.
-    #[field("t_\\infty", DEGREE_CELSIUS, absent = "the burner cycles")]
+    #[field("t_\\infty", DEGREE_CELSIUS, absent = "the burner cycles, or not found")]
     pub steady_temperature: ThermodynamicTemperature,
     /// Cycles until they repeat to one part in 10^9.
     #[field("N", ONE, detail = true)]
     pub settling_count: Ratio,
+    /// Time followed: until the cycles repeat, or the plant comes to rest, or a thousand cycles or a week are over.
+    #[field("\\tau_N", MINUTE, absent = "the sum did not end", detail = true)]
+    pub followed_time: Time,
+    /// Time at which the limit thermostat locks the burner out.
+    #[field("\\tau_{lim}", MINUTE, absent = "it does not trip")]
+    pub limit_trip_time: Time,
 }
 
 /// Cycling of a burner on a block with its circuits.
@@ -64,21 +72,30 @@ pub struct CircuitCycling {
     pub layout: Layout,
     /// How the burner gives its output.
     pub turndown: Turndown,
+    /// When heat is asked for.
+    pub demand: Demand,
 }
 
 impl Context for CircuitCycling {
-    const SETTINGS: &'static [Setting] = layout_settings![BURNER];
+    const SETTINGS: &'static [Setting] = layout_settings![BURNER, DEMAND, DEMAND_CHANGES, DEMAND_PUMP];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
-        Ok(Self { layout: Layout::from_settings(settings)?, turndown: Turndown::from_settings(settings)? })
+        Ok(Self {
+            layout: Layout::from_settings(settings)?,
+            turndown: Turndown::from_settings(settings)?,
+            demand: Demand::from_settings(settings)?,
+        })
     }
 }
 
 plant_rules! {
-    refuse NO_TURNDOWN on "low_output": "a two-stage or modulating burner needs a low output below its full one";
-    refuse NO_DIFFERENTIAL on "cut_in_temperature": "the cut-in must lie below the cut-out: with no differential the burner would switch without end";
+    refuse NO_TURNDOWN on "low_output": super::plant::NO_TURNDOWN_TEXT;
+    refuse NO_DIFFERENTIAL on "cut_in_temperature": super::plant::NO_DIFFERENTIAL_TEXT;
     notice NEVER_STOPS on "steady_temperature": "the cut-out is not reached: circuits and casing take all the burner gives, it burns without stopping";
     notice NEVER_LIGHTS on "steady_temperature": "the plant comes to rest above the cut-in: the burner never lights again";
-    notice NOT_REPEATING on "on_time": "no repeating cycle was found within the week, or the steps, that were followed";
+    notice DEMAND_ENDS on "steady_temperature": "no heat is asked for at the end: the burner stands and the plant comes to rest; the switchings until then are in the table";
+    notice LIMIT_TRIPS on "limit_trip_time": "the limit thermostat locks the burner out: it stays off until reset by hand";
+    notice NOT_REPEATING on "on_time": "the cycles did not repeat within the thousand, or the week, that were followed (see the table of switchings)";
+    notice NOT_FOUND on "on_time": super::plant::NOT_FOUND_TEXT;
     notice SHORT_CYCLES on "start_rate": "the burner starts more than twelve times an hour (a notice of ours, common practice without a source): look at differential, water content and turn-down";
 }
 
@@ -88,66 +105,69 @@ struct Cycle {
     mean: f64,
     steady: f64,
     count: f64,
+    followed: f64,
+    trip: f64,
 }
 
-const NONE: Cycle = Cycle { on: f64::NAN, off: f64::NAN, mean: f64::NAN, steady: f64::NAN, count: f64::NAN };
+const NONE: Cycle =
+    Cycle { on: f64::NAN, off: f64::NAN, mean: f64::NAN, steady: f64::NAN, count: f64::NAN, followed: f64::NAN, trip: f64::NAN };
 
 /// Cycles followed at most.
 const MOST_CYCLES: usize = 1000;
 
 impl CircuitCycling {
-    fn follow(&self, input: &CircuitCyclingState, mut switchings: Option<&mut Vec<(f64, bool, f64)>>) -> Cycle {
+    fn follow(&self, input: &CircuitCyclingState, mut switchings: Option<&mut Switchings>) -> Cycle {
         let fired = FiredPlant::of(input);
         if !Plant::is_whole(input) {
             return NONE;
         }
         let Some(mut laid) = Plant::of(input).lay_out(&self.layout, State::Before, alloc::vec![fired.sensor()]) else { return NONE };
-        let control = Thermostat { sensor: 0, upper: input.cut_out_temperature.si(), lower: input.cut_in_temperature.si() };
-        let controls = Controls {
-            burner: Some((fired.burner(self.turndown), control)),
-            anti_cycling: input.anti_cycling_delay.si(),
-            demand_at_start: true,
-            burning_at_start: true,
-            ..Controls::pump_only(true)
-        };
-        let (mut lit, mut stopped, mut on, mut off) = (f64::NAN, f64::NAN, f64::NAN, f64::NAN);
-        let (mut heat_when_lit, mut mean, mut count, mut repeats) = (f64::NAN, f64::NAN, 0_usize, false);
-        let (ending, solver) = run(&mut laid.model, &controls, &[], None, &Bounds::USUAL, None, |what, time, model, state| {
+        let controls = fired.controls(self.turndown, input.cut_in_temperature.si());
+        let controls = Controls { anti_cycling: input.anti_cycling_delay.si(), ..controls }.under(&self.demand);
+        let (mut lit, mut stopped, mut on, mut off, mut trip) = (f64::NAN, f64::NAN, f64::NAN, f64::NAN, f64::NAN);
+        let (mut heat_when_lit, mut mean, mut last_on) = (f64::NAN, f64::NAN, f64::NAN);
+        let (mut count, mut repeats, mut changes_left) = (0_usize, false, self.demand.changes.len());
+        let outcome = run(&mut laid.model, &controls, &[], Peak::Ignored, &Bounds::USUAL, None, |what, time, model, state| {
+            if let Some(list) = switchings.as_deref_mut() {
+                list.note(what, time, state);
+            }
             match what {
                 What::BurnerStops => {
-                    on = time - lit;
+                    (last_on, on) = (on, time - lit);
                     stopped = time;
-                    if let Some(list) = switchings.as_deref_mut().filter(|list| list.len() < 2 * MOST_CYCLES) {
-                        list.push((time, false, state[0]));
-                    }
                 }
                 What::BurnerLights => {
-                    if let Some(list) = switchings.as_deref_mut().filter(|list| list.len() < 2 * MOST_CYCLES) {
-                        list.push((time, true, state[0]));
-                    }
-                    let last = off;
+                    let last_off = off;
                     off = time - stopped;
                     count += 1;
                     let heat = model.heat_put_in(state);
                     mean = (heat - heat_when_lit) / (time - lit);
                     (lit, heat_when_lit) = (time, heat);
-                    repeats = ((off - last) / off).abs() < 1e-9 && !mean.is_nan();
+                    // Both times: an anti-cycling delay makes off times equal from the first on.
+                    let same = |last: f64, now: f64| ((now - last) / now).abs() < 1e-9;
+                    repeats = changes_left == 0 && same(last_off, off) && same(last_on, on) && !mean.is_nan();
                     if repeats || count >= MOST_CYCLES {
                         return Then::Stop;
                     }
+                }
+                What::LimitTrips => trip = time,
+                What::Demand(_) => {
+                    changes_left -= 1;
+                    (lit, stopped, on, off) = (f64::NAN, f64::NAN, f64::NAN, f64::NAN);
                 }
                 _ => {}
             }
             Then::GoOn
         });
-        let count = count as f64;
-        match ending {
-            Ending::Stopped if repeats => Cycle { on, off, mean, steady: f64::NAN, count },
-            Ending::Settled(steady) => {
-                let burning = solver.rates().last().copied().unwrap_or(f64::NAN);
-                Cycle { mean: burning, steady: steady[0], count, ..NONE }
+        let all = Cycle { count: count as f64, followed: outcome.solver.time(), trip, ..NONE };
+        match outcome.ending {
+            Ending::Stopped if repeats => Cycle { on, off, mean, ..all },
+            Ending::Settled => {
+                let burning = outcome.solver.rates().last().copied().unwrap_or(f64::NAN);
+                Cycle { mean: burning, steady: outcome.rest(0), ..all }
             }
-            _ => Cycle { count, ..NONE },
+            Ending::Stopped | Ending::Horizon => all,
+            _ => Cycle { followed: f64::NAN, ..all },
         }
     }
 }
@@ -176,11 +196,17 @@ impl Calculation for CircuitCycling {
     }
 
     fn review(&self, input: &CircuitCyclingState, output: &CircuitCyclingResult) -> Raised {
-        let (steady, burns) = (output.steady_temperature.si(), output.mean_output.si() > input.standing_heat.si());
+        let (rests, burns) = (!output.steady_temperature.si().is_nan(), output.mean_output.si() > input.standing_heat.si());
+        let trips = !output.limit_trip_time.si().is_nan();
+        let none = output.on_time.si().is_nan() && !rests;
+        let unfinished = output.followed_time.si().is_nan();
         Raised::NONE
-            .when(NEVER_STOPS, !steady.is_nan() && burns)
-            .when(NEVER_LIGHTS, !steady.is_nan() && !burns)
-            .when(NOT_REPEATING, output.on_time.si().is_nan() && steady.is_nan())
+            .when(NEVER_STOPS, rests && burns)
+            .when(NEVER_LIGHTS, rests && !burns && !trips && self.demand.at_end())
+            .when(DEMAND_ENDS, rests && !burns && !self.demand.at_end())
+            .when(LIMIT_TRIPS, trips)
+            .when(NOT_REPEATING, none && !unfinished)
+            .when(NOT_FOUND, none && unfinished)
             .when(SHORT_CYCLES, output.start_rate.si() > 12.0 / 3600.0)
     }
 
@@ -201,21 +227,16 @@ impl Calculation for CircuitCycling {
             mean_output,
             steady_temperature: ThermodynamicTemperature::from_si(found.steady),
             settling_count: Ratio::from_si(found.count),
+            followed_time: Time::from_si(found.followed),
+            limit_trip_time: Time::from_si(found.trip),
         }
     }
 
     /// Every switching from the start until the cycles repeat.
     fn tables(&self, input: &CircuitCyclingState) -> Vec<Table> {
-        let mut switchings = Vec::new();
+        let mut switchings = Switchings::default();
         self.follow(input, Some(&mut switchings));
-        alloc::vec![Table {
-            name: "switchings",
-            row_names: switchings.iter().map(|(_, lights, _)| if *lights { "lights".into() } else { "stops".into() }).collect(),
-            columns: alloc::vec![
-                column("time", &units::MINUTE, switchings.iter().map(|(time, _, _)| *time).collect()),
-                column("block", &units::DEGREE_CELSIUS, switchings.iter().map(|(_, _, block)| *block).collect()),
-            ],
-        }]
+        alloc::vec![switchings.table()]
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::network::Point;
 use super::plant::{HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, State, layout_settings, plant_record, plant_rules};
-use super::run::{Bounds, Mark, Then, Trace, What, run};
+use super::run::{Bounds, MOST_MARKS, Mark, Peak, Then, Trace, What, run};
 use super::solver::Direction;
 use super::thermostat::Controls;
 use crate::Error;
@@ -34,40 +34,40 @@ plant_record! {
 #[record]
 pub struct CoolDownResult {
     /// Time until the target is reached.
-    #[field("\\tau", MINUTE, absent = "never")]
+    #[field("\\tau", MINUTE, absent = "never, or not found")]
     pub time: Time,
     /// Temperature of the water coming back to the block at that moment.
-    #[field("t_R", DEGREE_CELSIUS, absent = "no flow, or never")]
+    #[field("t_R", DEGREE_CELSIUS, absent = "no flow, never, or not found")]
     pub return_temperature: ThermodynamicTemperature,
     /// Heat that block, pipes and emitters have released by then.
-    #[field("Q", KILOJOULE, absent = "never")]
+    #[field("Q", KILOJOULE, absent = "never, or not found")]
     pub heat_released: Energy,
     /// Heat given off by the casing.
-    #[field("Q_B", KILOJOULE, absent = "never")]
+    #[field("Q_B", KILOJOULE, absent = "never, or not found")]
     pub casing_heat: Energy,
     /// Heat given off by the pipes of all circuits.
-    #[field("Q_P", KILOJOULE, absent = "never")]
+    #[field("Q_P", KILOJOULE, absent = "never, or not found")]
     pub pipe_heat: Energy,
     /// Heat given off by the emitters of all circuits.
-    #[field("Q_E", KILOJOULE, absent = "never")]
+    #[field("Q_E", KILOJOULE, absent = "never, or not found")]
     pub emitter_heat: Energy,
     /// Heat that block, pipes and emitters still hold over the room.
-    #[field("Q_L", KILOJOULE, absent = "never")]
+    #[field("Q_L", KILOJOULE, absent = "never, or not found")]
     pub heat_left: Energy,
     /// Temperature at the point watched after an endless time.
-    #[field("t_\\infty", DEGREE_CELSIUS, absent = "none: heat is put in and none is lost")]
+    #[field("t_\\infty", DEGREE_CELSIUS, absent = "none: heat is put in and none is lost, or not found")]
     pub steady_temperature: ThermodynamicTemperature,
     /// Share by which heat put in, stored and given off fail to balance.
-    #[field("\\varepsilon", ONE, absent = "never")]
+    #[field("\\varepsilon", ONE, absent = "never, or not found")]
     pub imbalance: Ratio,
     /// Time until the target is reached with the circuits in their second state.
-    #[field("\\tau'", MINUTE, absent = "no circuit changes over, or never")]
+    #[field("\\tau'", MINUTE, absent = "no circuit changes over, never, or not found")]
     pub time_after: Time,
     /// Heat given off by the emitters by then.
-    #[field("Q_E'", KILOJOULE, absent = "no circuit changes over, or never")]
+    #[field("Q_E'", KILOJOULE, absent = "no circuit changes over, never, or not found")]
     pub emitter_heat_after: Energy,
     /// Temperature after an endless time in that state.
-    #[field("t_\\infty'", DEGREE_CELSIUS, absent = "no circuit changes over, or none")]
+    #[field("t_\\infty'", DEGREE_CELSIUS, absent = "no circuit changes over, none, or not found")]
     pub steady_temperature_after: ThermodynamicTemperature,
 }
 
@@ -97,6 +97,7 @@ pub(crate) const THRESHOLDS: Setting = Setting {
 
 /// The most thresholds of a list.
 const MOST_THRESHOLDS: usize = 100;
+const _: () = assert!(MOST_THRESHOLDS <= MOST_MARKS);
 
 /// Named temperatures from the setting `thresholds`.
 pub(crate) fn thresholds_from(settings: &Settings<'_>) -> Result<Vec<NamedThreshold>, Error> {
@@ -221,9 +222,10 @@ plant_rules! {
     refuse POINT_IS_MISSING on "target_temperature": "the plant has no such point to watch: no emitter, no pipe, or metal and water sharing one temperature";
     notice ALREADY_THERE on "time": "the point watched is at or below the target from the start";
     notice NEVER on "time": "the target is never reached: the plant comes to rest above it (see steady_temperature)";
-    notice NOT_FOUND on "time": "not reached within a week of the plant, or within the steps allowed, and no state of rest above it was found: look at the values";
-    notice NEVER_AFTER on "time_after": "with the circuits in their second state the target is not reached within a week, if ever";
-    notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
+    notice NOT_FOUND on "time": super::plant::NOT_FOUND_TEXT;
+    notice NEVER_AFTER on "time_after": "with the circuits in their second state the target is never reached: the plant comes to rest above it (see steady_temperature_after)";
+    notice NOT_FOUND_AFTER on "time_after": super::plant::NOT_FOUND_TEXT;
+    notice HEAT_BOOK_OPEN on "imbalance": super::plant::HEAT_BOOK_OPEN_TEXT;
 }
 
 /// One state of the circuits followed to the target.
@@ -266,27 +268,29 @@ impl CoolDown {
         let Some((mut laid, node)) = self.lay_out(&plant, state) else { return NO_FALL };
         let mark = Mark { node, level: input.target_temperature.si(), direction: Direction::Falling };
         let mut reached = None;
-        let parts = laid.parts.clone();
-        let (_, solver) =
-            run(&mut laid.model, &Controls::pump_only(self.pump_runs), &[mark], None, &Bounds::USUAL, None, |_, time, _, _| {
-                reached = Some(time);
-                Then::Stop
-            });
-        let steady = laid.model.steady(solver.state()).map_or(f64::NAN, |steady| steady[node]);
+        let controls = Controls::pump_only(self.pump_runs);
+        let outcome = run(&mut laid.model, &controls, &[mark], Peak::Ignored, &Bounds::USUAL, None, |_, time, _, _| {
+            reached = Some(time);
+            Then::Stop
+        });
+        let state = outcome.solver.state();
+        let steady = match reached {
+            // Reached before anything was followed.
+            Some(0.0) => laid.rest(node),
+            _ => outcome.rest(node),
+        };
         let Some(time) = reached else { return Fall { steady, ..NO_FALL } };
-        let state = solver.state();
-        let book = Laid { model: laid.model, parts };
-        let (pipes, emitters) = book.pipes_and_emitters(state);
+        let (pipes, emitters) = laid.pipes_and_emitters(state);
         Fall {
             time,
-            return_temperature: book.model.return_temperature(state),
-            released: -book.model.stored(state),
-            casing: book.model.casing_heat(state),
+            return_temperature: laid.model.return_temperature(state),
+            released: -laid.model.stored(state),
+            casing: laid.model.casing_heat(state),
             pipes,
             emitters,
-            left: book.model.left(state),
+            left: laid.model.left(state),
             steady,
-            imbalance: book.model.imbalance(state),
+            imbalance: laid.model.imbalance(state),
         }
     }
 
@@ -301,14 +305,22 @@ impl CoolDown {
         let mut times = alloc::vec![f64::NAN; marks.len()];
         let mut released = times.clone();
         let mut missing = marks.len();
-        run(&mut laid.model, &Controls::pump_only(self.pump_runs), &marks, None, &Bounds::USUAL, None, |what, time, model, state| {
-            if let What::Mark(number) = what {
-                times[number] = time;
-                released[number] = -model.stored(state);
-                missing -= 1;
-            }
-            if missing == 0 { Then::Stop } else { Then::GoOn }
-        });
+        run(
+            &mut laid.model,
+            &Controls::pump_only(self.pump_runs),
+            &marks,
+            Peak::Ignored,
+            &Bounds::USUAL,
+            None,
+            |what, time, model, state| {
+                if let What::Mark(number) = what {
+                    times[number] = time;
+                    released[number] = -model.stored(state);
+                    missing -= 1;
+                }
+                if missing == 0 { Then::Stop } else { Then::GoOn }
+            },
+        );
         Some(Table {
             name,
             row_names: self.thresholds.iter().map(|threshold| threshold.name.clone()).collect(),
@@ -328,16 +340,14 @@ impl CoolDown {
         let width = nodes.len();
         let mut trace = Trace::new(nodes, MOST_TRACE_ROWS);
         let mark = Mark { node, level: lowest, direction: Direction::Falling };
-        let (_, solver) =
-            run(&mut laid.model, &Controls::pump_only(self.pump_runs), &[mark], None, &Bounds::USUAL, Some(&mut trace), |_, _, _, _| {
-                Then::Stop
-            });
+        let controls = Controls::pump_only(self.pump_runs);
+        let outcome = run(&mut laid.model, &controls, &[mark], Peak::Ignored, &Bounds::USUAL, Some(&mut trace), |_, _, _, _| Then::Stop);
         let mut columns = alloc::vec![column("time", &units::MINUTE, trace.times.clone())];
         for (number, (name, _)) in points.iter().enumerate() {
             let values = trace.values.iter().skip(number).step_by(width).copied().collect();
             columns.push(column(name, &units::DEGREE_CELSIUS, values));
         }
-        let state = solver.state();
+        let state = outcome.solver.state();
         let mut rows = alloc::vec!["casing".to_owned(), "main circuit".to_owned()];
         rows.extend(self.layout.circuits.iter().map(|circuit| circuit.name.clone()));
         let (mut pipes, mut emitters) = (alloc::vec![laid.model.casing_heat(state)], alloc::vec![0.0]);
@@ -384,12 +394,16 @@ impl Calculation for CoolDown {
     fn review(&self, input: &CoolDownState, output: &CoolDownResult) -> Raised {
         // A level within a millikelvin of rest is not told from rest.
         // Without a steady state found, nothing says that it never will.
-        let rests_above = output.steady_temperature.si() >= input.target_temperature.si() - 1e-3;
+        let rests_above = |steady: ThermodynamicTemperature| steady.si() >= input.target_temperature.si() - 1e-3;
+        let (lacks, above) = (output.time.si().is_nan(), rests_above(output.steady_temperature));
+        let lacks_after = self.layout.changes_over() && output.time_after.si().is_nan();
+        let above_after = rests_above(output.steady_temperature_after);
         Raised::NONE
             .when(ALREADY_THERE, output.time.si() == 0.0)
-            .when(NEVER, output.time.si().is_nan() && rests_above)
-            .when(NOT_FOUND, output.time.si().is_nan() && !rests_above)
-            .when(NEVER_AFTER, self.layout.changes_over() && output.time_after.si().is_nan())
+            .when(NEVER, lacks && above)
+            .when(NOT_FOUND, lacks && !above)
+            .when(NEVER_AFTER, lacks_after && above_after)
+            .when(NOT_FOUND_AFTER, lacks_after && !above_after)
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
     }
 

@@ -27,6 +27,6 @@ pub use cool_down::{CoolDown, CoolDownResult, CoolDownState, NamedThreshold, Thr
 pub use fit::{CoolDownFit, CoolDownFitResult, CoolDownFitState};
 pub use overrun::{OverrunResult, OverrunState, PumpOverrun};
 pub use overshoot::{Overshoot, OvershootResult, OvershootState};
-pub use plant::{FiredPlant, FurtherCircuit, Layout, NamedCircuit, Opening, Plant, Turndown};
+pub use plant::{Demand, FiredPlant, FurtherCircuit, Layout, NamedCircuit, Opening, Plant, Turndown};
 pub use touch::{TouchWait, TouchWaitResult, TouchWaitState};
 pub use warm_up::{WarmUp, WarmUpResult, WarmUpState};

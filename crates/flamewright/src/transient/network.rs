@@ -431,6 +431,8 @@ pub(crate) struct Model {
     open: Vec<bool>,
     initial: Vec<f64>,
     factors: Factors,
+    /// Two states to work with.
+    scratch: [Vec<f64>; 2],
 }
 
 impl Model {
@@ -540,6 +542,7 @@ impl Model {
             open: network.circuits.iter().map(|circuit| circuit.open).collect(),
             initial,
             factors: Factors::default(),
+            scratch: Default::default(),
         };
         for sensor in &network.sensors {
             let node = model.node(sensor.point)?;
@@ -571,6 +574,7 @@ impl Model {
             conveyance: vec![0.0; model.chains.len()],
             ..Factors::default()
         };
+        model.scratch = core::array::from_fn(|_| model.initial.clone());
         Some(model)
     }
 
@@ -709,30 +713,56 @@ impl Model {
         if moved > 0.0 { (burner - stored - given) / moved } else { 0.0 }
     }
 
-    /// State at which nothing changes any more, by Newton steps from `state` with a very long time
-    /// step; `None` where there is none (heat put in and no loss).
-    pub(crate) fn steady(&mut self, state: &[f64]) -> Option<Vec<f64>> {
-        let mut steady = state.to_vec();
-        let mut rates = vec![0.0; steady.len()];
-        for turn in 0..200 {
-            self.rates(&steady, &mut rates);
-            // Shorter steps first: far from the end the slopes are those of another temperature.
-            let shift = if turn < 8 { 1e-4 } else { 1e-10 };
-            self.factor(&steady, shift);
-            self.solve(&mut rates);
+    /// Turns a state into the one at which nothing changes any more. False where there is none (heat
+    /// put in and no loss) or none was found.
+    pub(crate) fn settle(&mut self, state: &mut [f64]) -> bool {
+        let [mut from, mut rates] = core::mem::take(&mut self.scratch);
+        from.copy_from_slice(state);
+        let mut found = self.newton(state, &mut rates, 0);
+        if !found {
+            // Far from the end the slopes are those of another temperature: short steps lead up to it.
+            state.copy_from_slice(&from);
+            found = self.newton(state, &mut rates, 8);
+        }
+        self.scratch = [from, rates];
+        found
+    }
+
+    /// Newton steps with a very long time step, after some shorter ones.
+    fn newton(&mut self, state: &mut [f64], rates: &mut [f64], short_steps: usize) -> bool {
+        for turn in 0..short_steps + 100 {
+            self.rates(state, rates);
+            self.factor(state, if turn < short_steps { 1e-4 } else { 1e-10 });
+            self.solve(rates);
             let mut change = 0.0_f64;
-            for node in 0..self.temperatures {
-                steady[node] += rates[node];
-                change = change.max(rates[node].abs());
-                if !(steady[node] > 0.0 && steady[node] < 1e5) {
-                    return None;
+            for (value, step) in state[..self.temperatures].iter_mut().zip(rates.iter()) {
+                *value += step;
+                change = change.max(step.abs());
+                if !(*value > 0.0 && *value < 1e5) {
+                    return false;
                 }
             }
-            if turn >= 8 && change < 1e-10 {
-                return Some(steady);
+            if turn >= short_steps && change < 1e-10 {
+                return true;
             }
         }
-        None
+        false
+    }
+
+    /// Whether anything puts heat in.
+    pub(crate) fn is_heated(&self) -> bool {
+        self.standing > 0.0 || self.firing != Firing::OFF
+    }
+
+    /// Hottest of all masses, the room and the outside, K: without heat put in nothing gets hotter.
+    pub(crate) fn hottest(&self, state: &[f64]) -> f64 {
+        let around = if self.room.is_some() { self.outside } else { self.fixed_room };
+        state[..self.temperatures].iter().copied().fold(around, f64::max)
+    }
+
+    /// The temperatures among the values of a state.
+    pub(crate) fn temperatures<'a>(&self, state: &'a [f64]) -> &'a [f64] {
+        &state[..self.temperatures]
     }
 
     /// Largest distance of any temperature from that of another state, K.
@@ -812,10 +842,11 @@ impl System for Model {
     fn factor(&mut self, state: &[f64], shift: f64) -> bool {
         let room_temperature = self.room_temperature(state);
         let slope = self.firing.slope(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]));
-        let flows: Vec<f64> = self.chains.iter().map(|chain| self.conveyance(chain, state)).collect();
         let gravity = self.circulates_by_gravity();
+        for number in 0..self.chains.len() {
+            self.factors.conveyance[number] = self.conveyance(&self.chains[number], state);
+        }
         let f = &mut self.factors;
-        f.conveyance = flows;
         f.shift = shift;
         f.firing_slope = slope;
         for sink in &self.sinks {
@@ -1136,8 +1167,8 @@ mod tests {
     #[test]
     fn steady_state_has_no_change_left() {
         let mut model = model();
-        let start = model.initial().to_vec();
-        let steady = model.steady(&start).unwrap();
+        let mut steady = model.initial().to_vec();
+        assert!(model.settle(&mut steady));
         let mut rates = vec![0.0; steady.len()];
         model.rates(&steady, &mut rates);
         assert!(rates[..model.temperatures].iter().all(|rate| rate.abs() < 1e-12), "{rates:?}");
@@ -1148,8 +1179,8 @@ mod tests {
         closed.sensors.clear();
         let mut model = Model::new(&closed).unwrap();
         model.set_firing(Firing::Fixed(1000.0));
-        let start = model.initial().to_vec();
-        assert!(model.steady(&start).is_none());
+        let mut start = model.initial().to_vec();
+        assert!(!model.settle(&mut start));
     }
 
     #[test]

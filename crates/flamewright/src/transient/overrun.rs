@@ -2,7 +2,7 @@
 
 use super::network::{Point, Sensor};
 use super::plant::{HOT_BLOCK_CAUTIONS, Layout, Plant, State, layout_settings, plant_record, plant_rules};
-use super::run::{Bounds, Ending, Then, What, run};
+use super::run::{Bounds, Ending, Peak, Then, What, run};
 use super::thermostat::{Controls, PumpRule, Thermostat};
 use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source};
@@ -45,40 +45,43 @@ plant_record! {
 #[record]
 pub struct OverrunResult {
     /// Time until the pump stops for the first time.
-    #[field("\\tau", MINUTE, absent = "never")]
+    #[field("\\tau", MINUTE, absent = "never, or not found")]
     pub stop_time: Time,
     /// Temperature of the water in the block at that moment.
-    #[field("t_B", DEGREE_CELSIUS, absent = "never")]
+    #[field("t_B", DEGREE_CELSIUS, absent = "never, or not found")]
     pub block_temperature_at_stop: ThermodynamicTemperature,
     /// Temperature of the returning water just before.
-    #[field("t_R", DEGREE_CELSIUS, absent = "never, or no flow")]
+    #[field("t_R", DEGREE_CELSIUS, absent = "never, not found, or no flow")]
     pub return_temperature_at_stop: ThermodynamicTemperature,
     /// Heat the overrun has carried out of block, pipes and emitters.
-    #[field("Q", KILOJOULE, absent = "never")]
+    #[field("Q", KILOJOULE, absent = "never, or not found")]
     pub heat_rejected: Energy,
     /// Heat that block, pipes and emitters still hold over the room.
-    #[field("Q_L", KILOJOULE, absent = "never")]
+    #[field("Q_L", KILOJOULE, absent = "never, or not found")]
     pub heat_left: Energy,
     /// Highest temperature of the block's water after the pump has stopped for the first time, with the pump then left off.
-    #[field("t_{max}", DEGREE_CELSIUS, absent = "never")]
+    #[field("t_{max}", DEGREE_CELSIUS, absent = "never, or not found")]
     pub peak_after_stop: ThermodynamicTemperature,
     /// How often the residual heat starts the pump again.
     #[field("N", ONE)]
     pub restart_count: Ratio,
     /// Time until the pump has stopped for good.
-    #[field("\\tau_{end}", MINUTE, absent = "never")]
+    #[field("\\tau_{end}", MINUTE, absent = "never, or not found")]
     pub final_stop_time: Time,
     /// Temperature of the thermostat's place after an endless time with the pump running.
-    #[field("t_\\infty", DEGREE_CELSIUS, absent = "none: heat is put in and none is lost")]
+    #[field("t_\\infty", DEGREE_CELSIUS, absent = "none: heat is put in and none is lost, or not found")]
     pub steady_temperature: ThermodynamicTemperature,
     /// Share by which heat put in, stored and given off fail to balance at the stop.
-    #[field("\\varepsilon", ONE, absent = "never", detail = true)]
+    #[field("\\varepsilon", ONE, absent = "never, or not found", detail = true)]
     pub imbalance: Ratio,
     /// Time until the pump stops for the first time with the circuits in their second state.
-    #[field("\\tau'", MINUTE, absent = "no circuit changes over, or never")]
+    #[field("\\tau'", MINUTE, absent = "no circuit changes over, never, or not found")]
     pub stop_time_after: Time,
+    /// Temperature of the thermostat's place after an endless time with the pump running, in that state.
+    #[field("t_\\infty'", DEGREE_CELSIUS, absent = "no circuit changes over, none, or not found", detail = true)]
+    pub steady_temperature_after: ThermodynamicTemperature,
     /// Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they agree.
-    #[field("E", ONE, absent = "not observed, or never")]
+    #[field("E", ONE, absent = "not observed, never, or not found")]
     pub deviation: Ratio,
 }
 
@@ -99,11 +102,13 @@ impl Context for PumpOverrun {
 plant_rules! {
     notice ALREADY_OPEN on "stop_time": "the overrun thermostat is open from the start: the pump does not run on at all";
     notice NEVER on "stop_time": "the pump never stops: the thermostat's place comes to rest above its opening temperature (see steady_temperature)";
-    notice NOT_FOUND on "stop_time": "not reached within a week of the plant, or within the steps allowed, and no state of rest above it was found: look at the values";
-    notice NEVER_AFTER on "stop_time_after": "with the circuits in their second state the pump does not stop within a week, if ever";
+    notice NOT_FOUND on "stop_time": super::plant::NOT_FOUND_TEXT;
+    notice NEVER_AFTER on "stop_time_after": "with the circuits in their second state the pump never stops (see steady_temperature_after)";
+    notice NOT_FOUND_AFTER on "stop_time_after": super::plant::NOT_FOUND_TEXT;
+    notice STARTS_WITHOUT_END on "final_stop_time": "the pump was still starting again where the sum ended: its last stop was not found";
     notice DISAGREES on "deviation": "the pump was seen to stop at a time that differs by more than twice the standard uncertainty of the difference: another circuit is open, the flow is another, or the thermostat opens elsewhere";
     notice STARTS_AGAIN on "restart_count": "residual heat starts the pump again after it has stopped: a wider differential, or a lower opening temperature, ends that";
-    notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
+    notice HEAT_BOOK_OPEN on "imbalance": super::plant::HEAT_BOOK_OPEN_TEXT;
 }
 
 #[derive(Clone, Copy)]
@@ -151,7 +156,7 @@ fn follow(layout: &Layout, input: &OverrunState, state: State) -> Overrun {
     if laid.model.initial().first().is_some_and(|start| *start <= lower) {
         found = Overrun { stop: 0.0, last_stop: 0.0, rejected: 0.0, imbalance: 0.0, ..found };
     }
-    let (ending, _) = run(&mut laid.model, &controls, &[], None, &Bounds::USUAL, None, |what, time, model, state| {
+    let outcome = run(&mut laid.model, &controls, &[], Peak::Ignored, &Bounds::USUAL, None, |what, time, model, state| {
         match what {
             What::PumpStops => {
                 found.last_stop = time;
@@ -168,25 +173,27 @@ fn follow(layout: &Layout, input: &OverrunState, state: State) -> Overrun {
         }
         if found.restarts >= f64::from(MOST_RESTARTS) { Then::Stop } else { Then::GoOn }
     });
-    if found.restarts >= f64::from(MOST_RESTARTS) || ending == Ending::Horizon {
+    if outcome.ending != Ending::Settled {
         found.last_stop = f64::NAN;
     }
-    laid.model.set_pump(true);
-    if let Some(state) = at_stop {
-        found.block = state[0];
-        found.back = laid.model.return_temperature(&state);
-        found.steady = laid.model.steady(&state).map_or(f64::NAN, |steady| steady[0]);
-        laid.model.start_from(&state);
-        found.peak = super::overshoot::peak(&mut laid, false, input.standing_heat.si()).0;
-    } else {
-        let start = laid.model.initial().to_vec();
-        found.steady = laid.model.steady(&start).map_or(f64::NAN, |steady| steady[0]);
-        if found.stop == 0.0 {
-            found.block = start[0];
-            found.peak = start[0];
-            found.left = laid.model.left(&start);
-        }
+    if found.stop.is_nan() {
+        found.steady = outcome.rest(0);
+        return found;
     }
+    if let Some(state) = at_stop {
+        laid.model.start_from(&state);
+        found.block = state[0];
+    } else {
+        let start = laid.model.initial();
+        found.block = start[0];
+        found.left = laid.model.left(start);
+    }
+    found.peak = super::overshoot::peak(&mut laid, false).0;
+    laid.model.set_pump(true);
+    if found.stop > 0.0 {
+        found.back = laid.model.return_temperature(laid.model.initial());
+    }
+    found.steady = laid.rest(0);
     found
 }
 
@@ -214,12 +221,17 @@ impl Calculation for PumpOverrun {
     fn review(&self, input: &OverrunState, output: &OverrunResult) -> Raised {
         // A level within a millikelvin of rest is not told from rest.
         // Without a steady state found, nothing says that it never will.
-        let rests_above = output.steady_temperature.si() >= input.overrun_temperature.si() - 1e-3;
+        let rests_above = |steady: ThermodynamicTemperature| steady.si() >= input.overrun_temperature.si() - 1e-3;
+        let (lacks, above) = (output.stop_time.si().is_nan(), rests_above(output.steady_temperature));
+        let lacks_after = self.layout.changes_over() && output.stop_time_after.si().is_nan();
+        let above_after = rests_above(output.steady_temperature_after);
         Raised::NONE
             .when(ALREADY_OPEN, output.stop_time.si() == 0.0)
-            .when(NEVER, output.stop_time.si().is_nan() && rests_above)
-            .when(NOT_FOUND, output.stop_time.si().is_nan() && !rests_above)
-            .when(NEVER_AFTER, self.layout.changes_over() && output.stop_time_after.si().is_nan())
+            .when(NEVER, lacks && above)
+            .when(NOT_FOUND, lacks && !above)
+            .when(NEVER_AFTER, lacks_after && above_after)
+            .when(NOT_FOUND_AFTER, lacks_after && !above_after)
+            .when(STARTS_WITHOUT_END, !lacks && output.final_stop_time.si().is_nan())
             .when(DISAGREES, output.deviation.si().abs() > 2.0)
             .when(STARTS_AGAIN, output.restart_count.si() > 0.0)
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
@@ -248,6 +260,7 @@ impl Calculation for PumpOverrun {
             steady_temperature: ThermodynamicTemperature::from_si(found.steady),
             imbalance: Ratio::from_si(found.imbalance),
             stop_time_after: Time::from_si(after.stop),
+            steady_temperature_after: ThermodynamicTemperature::from_si(after.steady),
             deviation: if combined > 0.0 { deviation } else { Ratio::from_si(f64::NAN) },
         }
     }

@@ -1,9 +1,12 @@
 //! The calculation `overshoot`: how hot the block's water gets after the burner has stopped, and why a pump runs on.
 
-use super::network::{Point, Sensor};
-use super::plant::{HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, State, layout_settings, plant_record, plant_rules};
-use super::run::{Bounds, Then, What, run};
-use super::thermostat::{Burner, Controls, Thermostat};
+use super::network::Point;
+use super::plant::{
+    BURNER, FiredPlant, HOT_BLOCK_CAUTIONS, Laid, Layout, Plant, State, Turndown, fired_plant_record, layout_settings, plant_record,
+    plant_rules,
+};
+use super::run::{Bounds, Ending, Peak, Then, What, run};
+use super::thermostat::Controls;
 use crate::Error;
 use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source};
 use crate::quantity::types::{
@@ -15,59 +18,46 @@ use crate::quantity::{LinearTransmittance, Value};
 use crate::record::record;
 use crate::working::{Working, step};
 
-plant_record! {
+fired_plant_record! {
     /// A heat generator with its burner lit, on its way to the cut-out.
-    pub struct OvershootState {
-        /// Output of the burner to the block.
-        #[field("P", KILOWATT, 0.01..=1e4, usual = 1.0..=500.0)]
-        pub burner_output: Power,
-        /// Temperature at which the control thermostat stops the burner.
-        #[field("t_{off}", DEGREE_CELSIUS, 0.0..=150.0, usual = 25.0..=95.0)]
-        pub cut_out_temperature: ThermodynamicTemperature,
-        /// Time constant of the thermostat's sensor in its pocket.
-        #[field("\\tau_S", SECOND, 0.0..=3600.0, default = 0.0, usual = 0.0..=120.0)]
-        pub sensor_time_constant: Time,
-        /// Operating value of the limit thermostat.
-        #[field("t_{lim}", DEGREE_CELSIUS, 30.0..=160.0, usual = 80.0..=115.0, absent = "not compared")]
-        pub limit_temperature: ThermodynamicTemperature,
-    }
+    pub struct OvershootState {}
 }
 
 /// How far the water overshoots.
 #[record]
 pub struct OvershootResult {
     /// Time until the thermostat stops the burner.
-    #[field("\\tau_{on}", SECOND, absent = "the burner never stops")]
+    #[field("\\tau_{on}", SECOND, absent = "the burner never stops, or not found")]
     pub firing_time: Time,
     /// Temperature of the block's water as the burner stops.
-    #[field("t_B", DEGREE_CELSIUS, absent = "the burner never stops")]
+    #[field("t_B", DEGREE_CELSIUS, absent = "the burner never stops, or not found")]
     pub temperature_at_cut_out: ThermodynamicTemperature,
     /// Heat the metal then holds over the water.
-    #[field("Q_R", KILOJOULE, absent = "the burner never stops", detail = true)]
+    #[field("Q_R", KILOJOULE, absent = "the burner never stops, or not found", detail = true)]
     pub residual_heat: Energy,
     /// Highest temperature of the block's water if the pump stops with the burner.
-    #[field("t_{max,0}", DEGREE_CELSIUS, absent = "the burner never stops")]
+    #[field("t_{max,0}", DEGREE_CELSIUS, absent = "the burner never stops, or not found")]
     pub peak_with_pump_stopped: ThermodynamicTemperature,
     /// Time of that peak after the burner has stopped.
-    #[field("\\tau_{max,0}", SECOND, absent = "the burner never stops", detail = true)]
+    #[field("\\tau_{max,0}", SECOND, absent = "the burner never stops, or not found", detail = true)]
     pub peak_time_with_pump_stopped: Time,
     /// Highest temperature of the block's water if the pump runs on.
-    #[field("t_{max,1}", DEGREE_CELSIUS, absent = "the burner never stops")]
+    #[field("t_{max,1}", DEGREE_CELSIUS, absent = "the burner never stops, or not found")]
     pub peak_with_pump_running: ThermodynamicTemperature,
     /// Overshoot over the cut-out with the pump stopped.
-    #[field("\\Delta t_0", KELVIN, absent = "the burner never stops")]
+    #[field("\\Delta t_0", KELVIN, absent = "the burner never stops, or not found")]
     pub overshoot_with_pump_stopped: TemperatureInterval,
     /// Overshoot over the cut-out with the pump running on.
-    #[field("\\Delta t_1", KELVIN, absent = "the burner never stops")]
+    #[field("\\Delta t_1", KELVIN, absent = "the burner never stops, or not found")]
     pub overshoot_with_pump_running: TemperatureInterval,
     /// Limit less the peak with the pump stopped; negative where the limit would lock out.
-    #[field("m_0", KELVIN, absent = "no limit given, or the burner never stops")]
+    #[field("m_0", KELVIN, absent = "no limit given, or no peak found")]
     pub margin_with_pump_stopped: TemperatureInterval,
     /// Limit less the peak with the pump running on.
-    #[field("m_1", KELVIN, absent = "no limit given, or the burner never stops")]
+    #[field("m_1", KELVIN, absent = "no limit given, or no peak found")]
     pub margin_with_pump_running: TemperatureInterval,
     /// Temperature the block's water would reach if the burner burned on.
-    #[field("t_\\infty", DEGREE_CELSIUS, absent = "none: no loss", detail = true)]
+    #[field("t_\\infty", DEGREE_CELSIUS, absent = "none: no loss, or not found", detail = true)]
     pub steady_temperature: ThermodynamicTemperature,
 }
 
@@ -76,17 +66,23 @@ pub struct OvershootResult {
 pub struct Overshoot {
     /// Cells and further circuits.
     pub layout: Layout,
+    /// How the burner gives its output.
+    pub turndown: Turndown,
 }
 
 impl Context for Overshoot {
-    const SETTINGS: &'static [Setting] = layout_settings![];
+    const SETTINGS: &'static [Setting] = layout_settings![BURNER];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
-        Ok(Self { layout: Layout::from_settings(settings)? })
+        Ok(Self { layout: Layout::from_settings(settings)?, turndown: Turndown::from_settings(settings)? })
     }
 }
 
 plant_rules! {
+    refuse NO_TURNDOWN on "low_output": super::plant::NO_TURNDOWN_TEXT;
     notice NEVER_STOPS on "firing_time": "the cut-out is not reached: circuits and casing take all the burner gives (see steady_temperature)";
+    notice NOT_FOUND on "firing_time": super::plant::NOT_FOUND_TEXT;
+    notice PEAK_NOT_FOUND on "peak_with_pump_stopped": "after the burner has stopped the water was still rising, or might rise again, where the sum ended: no peak is given";
+    notice TRIPS_FIRING on "limit_temperature": "the limit lies at or below the cut-out: it locks the burner out before the control thermostat stops it";
     notice NO_RESIDUAL_HEAT on "residual_heat": "metal and water share one temperature and the sensor has no lag: nothing can overshoot; give a film_conductance or a sensor_time_constant";
     notice LIMIT_WOULD_TRIP on "margin_with_pump_stopped": "with the pump stopped the water reaches the limit: without overrun the limit thermostat would lock out";
     notice LIMIT_TRIPS on "margin_with_pump_running": "even with the pump running on the water reaches the limit";
@@ -111,55 +107,48 @@ const NONE: Peaks = Peaks {
     steady: f64::NAN,
 };
 
-/// Highest temperature of the water from the model's start on, and when.
+/// Highest temperature of the water from the model's start on, and when; NaN where the sum did not
+/// get to the point from which it cannot rise above that again.
 ///
-/// A dip by the cold water that comes back may lie between two rises, so every peak is looked at,
-/// until at one of them nothing in the plant is hotter than the water: without fire it cannot rise
-/// above that again.
-pub(crate) fn peak(laid: &mut Laid, pump: bool, standing_heat: f64) -> (f64, f64) {
-    let start = laid.model.initial().first().copied().unwrap_or(f64::NAN);
-    let mut found = (start, 0.0);
-    run(&mut laid.model, &Controls::pump_only(pump), &[], Some(0), &Bounds::USUAL, None, |what, time, _, state| {
+/// A dip by the cold water that comes back may lie between two rises, so every peak is looked at.
+pub(crate) fn peak(laid: &mut Laid, pump: bool) -> (f64, f64) {
+    let mut found = (laid.model.initial().first().copied().unwrap_or(f64::NAN), 0.0);
+    let controls = Controls::pump_only(pump);
+    let outcome = run(&mut laid.model, &controls, &[], Peak::Awaited(0), &Bounds::USUAL, None, |what, time, _, state| {
         if what == What::Peak && state[0] > found.0 {
             found = (state[0], time);
         }
-        let hottest = state.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        if what == What::Peak && standing_heat <= 0.0 && hottest <= state[0] + 1e-9 { Then::Stop } else { Then::GoOn }
+        Then::GoOn
     });
-    found
+    if outcome.ending != Ending::Settled {
+        return (f64::NAN, f64::NAN);
+    }
+    // A rise that dies away towards rest has no maximum but its end.
+    if outcome.highest > found.0 { (outcome.highest, outcome.solver.time()) } else { found }
 }
 
-fn follow(layout: &Layout, input: &OvershootState) -> Peaks {
-    let plant = Plant::of(input);
+fn follow(calculation: &Overshoot, input: &OvershootState) -> Peaks {
+    let (plant, fired) = (Plant::of(input), FiredPlant::of(input));
     if !Plant::is_whole(input) {
         return NONE;
     }
-    let sensor = Sensor { point: Point::Block, time_constant: input.sensor_time_constant.si() };
-    let Some(mut laid) = plant.lay_out(layout, State::Before, alloc::vec![sensor]) else { return NONE };
-    let upper = input.cut_out_temperature.si();
-    let control = Thermostat { sensor: 0, upper, lower: f64::NEG_INFINITY };
-    let controls = Controls {
-        burner: Some((Burner::Fixed(input.burner_output.si()), control)),
-        demand_at_start: true,
-        burning_at_start: true,
-        ..Controls::pump_only(true)
-    };
+    let Some(mut laid) = plant.lay_out(&calculation.layout, State::Before, alloc::vec![fired.sensor()]) else { return NONE };
+    // The limit is compared with the peaks; here it does not act.
+    let controls = Controls { limit: None, ..fired.controls(calculation.turndown, f64::NEG_INFINITY) };
     let mut at_stop = None;
-    let (_, solver) = run(&mut laid.model, &controls, &[], None, &Bounds::USUAL, None, |what, time, _, state| {
+    let outcome = run(&mut laid.model, &controls, &[], Peak::Ignored, &Bounds::USUAL, None, |what, time, _, state| {
         if what == What::BurnerStops {
             at_stop = Some((time, state.to_vec()));
             return Then::Stop;
         }
         Then::GoOn
     });
-    laid.model.set_pump(true);
-    laid.model.set_firing(super::network::Firing::Fixed(input.burner_output.si()));
-    let steady = laid.model.steady(solver.state()).map_or(f64::NAN, |steady| steady[0]);
+    let steady = outcome.rest(0);
     let Some((firing, state)) = at_stop else { return Peaks { steady, ..NONE } };
     let residual = laid.model.node(Point::Metal).map_or(0.0, |metal| plant.capacities().0 * (state[metal] - state[0]));
     laid.model.start_from(&state);
-    let stopped = peak(&mut laid, false, input.standing_heat.si());
-    let running = peak(&mut laid, true, input.standing_heat.si());
+    let stopped = peak(&mut laid, false);
+    let running = peak(&mut laid, true);
     Peaks { firing, at_cut_out: state[0], residual, stopped, running, steady }
 }
 
@@ -181,13 +170,17 @@ impl Calculation for Overshoot {
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
     fn check(&self, input: &OvershootState) -> Raised {
-        check_plant(&Plant::of(input), &self.layout, true)
+        check_plant(&Plant::of(input), &self.layout, true).when(NO_TURNDOWN, FiredPlant::of(input).has_no_turndown(self.turndown))
     }
 
     fn review(&self, input: &OvershootState, output: &OvershootResult) -> Raised {
         let single = !Plant::of(input).two_masses();
+        let (never, rests) = (output.firing_time.si().is_nan(), !output.steady_temperature.si().is_nan());
         Raised::NONE
-            .when(NEVER_STOPS, output.firing_time.si().is_nan())
+            .when(NEVER_STOPS, never && rests)
+            .when(NOT_FOUND, never && !rests)
+            .when(PEAK_NOT_FOUND, !never && (output.peak_with_pump_stopped.si().is_nan() || output.peak_with_pump_running.si().is_nan()))
+            .when(TRIPS_FIRING, input.limit_temperature.si() <= input.cut_out_temperature.si())
             .when(NO_RESIDUAL_HEAT, single && input.sensor_time_constant.si() == 0.0)
             .when(LIMIT_WOULD_TRIP, output.margin_with_pump_stopped.si() <= 0.0)
             .when(LIMIT_TRIPS, output.margin_with_pump_running.si() <= 0.0)
@@ -195,7 +188,7 @@ impl Calculation for Overshoot {
     }
 
     fn compute<W: Working>(&self, input: &OvershootState, working: &mut W) -> OvershootResult {
-        let found = follow(&self.layout, input);
+        let found = follow(self, input);
         let over = |peak: f64| TemperatureInterval::from_si(peak - input.cut_out_temperature.si());
         let under = |peak: f64| TemperatureInterval::from_si(input.limit_temperature.si() - peak);
         step!(working, let temperature_at_cut_out: "t_B" in DEGREE_CELSIUS = ThermodynamicTemperature::from_si(found.at_cut_out), "integration of the heat balances");

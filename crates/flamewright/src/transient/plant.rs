@@ -1,7 +1,7 @@
 //! The heat generator, its pump, its main circuit and the room, as every calculation here asks for them.
 
 use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Point, Pump, Rise, Room, Sensor};
-use super::thermostat::Burner;
+use super::thermostat::{Burner, Controls, Thermostat};
 use crate::Error;
 use crate::air::properties::STANDARD_ATMOSPHERE;
 use crate::calculation::{Context, Form, Setting, Settings};
@@ -148,6 +148,9 @@ macro_rules! fired_plant_record {
                 /// Time constant of the thermostat's sensor in its pocket.
                 #[field("\\tau_S", SECOND, 0.0..=3600.0, default = 0.0, usual = 0.0..=120.0)]
                 pub sensor_time_constant: Time,
+                /// Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner out until reset by hand.
+                #[field("t_{lim}", DEGREE_CELSIUS, 30.0..=160.0, usual = 80.0..=115.0, absent = "no limit thermostat")]
+                pub limit_temperature: ThermodynamicTemperature,
                 $($rest)*
             }
         }
@@ -227,6 +230,77 @@ impl Turndown {
     }
 }
 
+/// When heat is asked for, and whether the pump goes by that.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Demand {
+    /// Whether heat is asked for at the start.
+    pub at_start: bool,
+    /// Moments from the start, rising, at which that changes over.
+    pub changes: Vec<Time>,
+    /// Whether the pump stands while no heat is asked for; else it runs all the time.
+    pub switches_pump: bool,
+}
+
+impl Default for Demand {
+    fn default() -> Self {
+        Self { at_start: true, changes: Vec::new(), switches_pump: false }
+    }
+}
+
+/// The most changes of the demand, and the latest, s: what is followed at most.
+const MOST_CHANGES: usize = 1000;
+const LATEST_CHANGE: f64 = super::run::Bounds::USUAL.horizon;
+
+pub(crate) const DEMAND: Setting = Setting {
+    name: "demand",
+    doc: "Whether heat is asked for at the start; without that the burner stands, whatever the thermostat says.",
+    form: Form::Choice(&["on", "off"]),
+    default: Some("on"),
+};
+pub(crate) const DEMAND_CHANGES: Setting = Setting {
+    name: "demand_changes",
+    doc: "Times from the start, rising, at which the demand for heat changes over: off, on, off... where it is on at the start.",
+    form: Form::Quantities(<Time as Value>::KIND, &crate::quantity::units::MINUTE),
+    default: Some(""),
+};
+pub(crate) const DEMAND_PUMP: Setting = Setting {
+    name: "pump",
+    doc: "Whether the pump runs all the time, or only while heat is asked for.",
+    form: Form::Choice(&["running", "with_demand"]),
+    default: Some("running"),
+};
+
+impl Demand {
+    pub(crate) fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
+        let name = DEMAND_CHANGES.name;
+        let changes: Vec<Time> = match settings.get(name) {
+            Some(_) => settings.quantities(name, 0.0..=LATEST_CHANGE, MOST_CHANGES)?,
+            None => Vec::new(),
+        };
+        if changes.windows(2).any(|pair| matches!(pair, [a, b] if b <= a)) {
+            return Err(Error::bad_setting(name, "", "the times must rise"));
+        }
+        Ok(Self {
+            at_start: settings.choice(DEMAND.name, &[("on", true), ("off", false)])?,
+            changes,
+            switches_pump: settings.choice(DEMAND_PUMP.name, &[("running", false), ("with_demand", true)])?,
+        })
+    }
+
+    /// Whether heat is asked for after the last change.
+    pub(crate) fn at_end(&self) -> bool {
+        self.at_start == self.changes.len().is_multiple_of(2)
+    }
+}
+
+/// Wordings that several calculations with a burner share.
+pub(crate) const NO_TURNDOWN_TEXT: &str = "a two-stage or modulating burner needs a low output below its full one";
+pub(crate) const NO_DIFFERENTIAL_TEXT: &str =
+    "the cut-in must lie below the cut-out: with no differential the burner would switch without end";
+pub(crate) const NOT_FOUND_TEXT: &str = "no answer was found: the sum did not end within a week of the plant, or within the steps allowed; that is not \"never\": look at the values";
+pub(crate) const HEAT_BOOK_OPEN_TEXT: &str =
+    "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
+
 impl FiredPlant {
     /// The plant and burner in front of the fields of a calculation.
     pub(crate) fn of<R: Record>(record: &R) -> Self {
@@ -240,6 +314,18 @@ impl FiredPlant {
             Turndown::Fixed => Burner::Fixed(most),
             Turndown::TwoStage => Burner::TwoStage { low: least, high: most, change: band },
             Turndown::Modulating => Burner::Modulating { least, most, band },
+        }
+    }
+
+    /// Burner and thermostats, lit at the start where the control thermostat lets it be.
+    pub(crate) fn controls(&self, turndown: Turndown, cut_in: f64) -> Controls {
+        let limit = self.limit_temperature.si();
+        Controls {
+            burner: Some((self.burner(turndown), Thermostat { sensor: 0, upper: self.cut_out_temperature.si(), lower: cut_in })),
+            limit: (!limit.is_nan()).then_some((0, limit)),
+            demand_at_start: true,
+            burning_at_start: true,
+            ..Controls::pump_only(true)
         }
     }
 
@@ -499,6 +585,12 @@ pub(crate) struct Laid {
 }
 
 impl Laid {
+    /// Temperature of a node at the rest the plant would come to from its start, K; NaN where there is none.
+    pub(crate) fn rest(&mut self, node: usize) -> f64 {
+        let mut steady = self.model.initial().to_vec();
+        if self.model.settle(&mut steady) { steady[node] } else { f64::NAN }
+    }
+
     /// Heat given off by all pipes, and by all emitters, J.
     pub(crate) fn pipes_and_emitters(&self, state: &[f64]) -> (f64, f64) {
         (0..self.parts.len()).map(|circuit| self.of_circuit(state, circuit)).fold((0.0, 0.0), |sum, (p, e)| (sum.0 + p, sum.1 + e))

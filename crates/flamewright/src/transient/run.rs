@@ -1,8 +1,11 @@
 //! One run of a network under its controls: integrates between switchings, finds the moments.
 
-use super::network::{Firing, Model};
+use super::network::{Firing, Model, Point};
 use super::solver::{Direction, Halt, Solver};
 use super::thermostat::{Burner, Controls, PumpRule};
+use crate::calculation::{Column, Table};
+use crate::quantity::units;
+use alloc::borrow::ToOwned;
 use alloc::vec::Vec;
 
 /// Bounds of a run.
@@ -46,6 +49,92 @@ pub(crate) enum What {
     Peak,
 }
 
+impl What {
+    /// The word for it in a table of switchings; nothing switches at a mark or a peak.
+    fn word(self) -> Option<&'static str> {
+        Some(match self {
+            What::BurnerLights => "lights",
+            What::BurnerStops => "stops",
+            What::HighStage(true) => "high stage",
+            What::HighStage(false) => "low stage",
+            What::LimitTrips => "limit trips",
+            What::PumpStarts => "pump starts",
+            What::PumpStops => "pump stops",
+            What::Demand(true) => "demand begins",
+            What::Demand(false) => "demand ends",
+            What::Mark(_) | What::Peak => return None,
+        })
+    }
+}
+
+/// Every switching of a run with its time and the temperature of the block's water, up to a number.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Switchings {
+    rows: Vec<(&'static str, f64, f64)>,
+}
+
+impl Switchings {
+    const MOST: usize = 2000;
+
+    pub(crate) fn note(&mut self, what: What, time: f64, state: &[f64]) {
+        if let (Some(word), Some(block), true) = (what.word(), state.first(), self.rows.len() < Self::MOST) {
+            self.rows.push((word, time, *block));
+        }
+    }
+
+    pub(crate) fn table(&self) -> Table {
+        let column = |name: &str, unit, values| Column { name: name.to_owned(), unit, values };
+        Table {
+            name: "switchings",
+            row_names: self.rows.iter().map(|(word, ..)| (*word).to_owned()).collect(),
+            columns: alloc::vec![
+                column("time", &units::MINUTE, self.rows.iter().map(|(_, time, _)| *time).collect()),
+                column("block", &units::DEGREE_CELSIUS, self.rows.iter().map(|(.., block)| *block).collect()),
+            ],
+        }
+    }
+}
+
+/// Whether a plant under its thermostat has come to repeat itself: it is looked at each time the burner lights.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Recurrence {
+    previous: Vec<f64>,
+    change: Option<f64>,
+}
+
+impl Recurrence {
+    /// What all later cycles together may still change, K, for the state to be taken as repeating.
+    const REST: f64 = 1e-3;
+
+    pub(crate) fn forget(&mut self) {
+        *self = Self::default();
+    }
+
+    /// Temperatures as the burner lights. True where the change since the last time, going on to
+    /// shrink by the ratio seen, adds up to less than a millikelvin.
+    pub(crate) fn repeats(&mut self, temperatures: &[f64]) -> bool {
+        if self.previous.len() != temperatures.len() {
+            self.previous = temperatures.to_vec();
+            return false;
+        }
+        let change = self.previous.iter().zip(temperatures).fold(0.0, |most, (a, b)| f64::max(most, (a - b).abs()));
+        self.previous.copy_from_slice(temperatures);
+        let before = self.change.replace(change);
+        // Changes of a hundredth of a microkelvin are the solver's, not the plant's.
+        change < 1e-8 || before.is_some_and(|before| change < before && change * before / (before - change) < Self::REST)
+    }
+}
+
+/// Whether the maxima of a temperature matter.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Peak {
+    Ignored,
+    /// The highest value of this node is kept.
+    Kept(usize),
+    /// As well, each maximum is reported, and the run goes on until none can be higher than the highest.
+    Awaited(usize),
+}
+
 /// What the caller wants after a happening.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Then {
@@ -53,17 +142,41 @@ pub(crate) enum Then {
     Stop,
 }
 
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Ending {
     /// The caller had seen enough.
     Stopped,
     Horizon,
-    /// Nothing awaited can happen any more: the state is near this steady one, or moves only towards it.
-    Settled(Vec<f64>),
+    /// Nothing awaited can happen any more: the state is near the steady one, or moves only towards it.
+    Settled,
     TooManySwitchings,
     Failed(Halt),
     /// The pump is to run and no circuit is open, or the network does not hold what is asked.
     NoFlow,
+}
+
+/// What a run leaves behind.
+pub(crate) struct Outcome {
+    pub ending: Ending,
+    pub solver: Solver,
+    /// The state at which the plant would come to rest with its switches as they were at the end.
+    steady: Vec<f64>,
+    steady_found: bool,
+    /// Highest temperature of the node whose peak was asked for, K.
+    pub highest: f64,
+}
+
+impl Outcome {
+    pub(crate) fn steady(&self) -> Option<&[f64]> {
+        self.steady_found.then_some(&self.steady)
+    }
+
+    /// Temperature of a node at that rest; NaN where the run did not end by itself, so that "never"
+    /// rests on a sum that was carried through.
+    pub(crate) fn rest(&self, node: usize) -> f64 {
+        let carried_through = matches!(self.ending, Ending::Stopped | Ending::Settled);
+        self.steady().filter(|_| carried_through).and_then(|steady| steady.get(node)).copied().unwrap_or(f64::NAN)
+    }
 }
 
 /// Temperatures at regular times; when full, every second one is dropped and the interval doubled.
@@ -146,63 +259,85 @@ enum Watch {
     OverrunCloses,
 }
 
+/// A level at which something switches: what, at which node, in which direction.
+type Awaited = (Watch, usize, f64, Direction);
+
+/// Marks are kept in the bits of one number.
+pub(crate) const MOST_MARKS: usize = 128;
+
 /// Follows the network until the caller stops, nothing awaited can come, or a bound is reached.
 ///
-/// `peak_of`: node whose maxima are reported, one a step at most. `seen` is called at every happening, in order of
-/// time, with the state then.
+/// `seen` is called at every happening, in order of time, with the state then. Memory is taken
+/// before the first step: none later, however long the run and however often something switches.
 #[allow(clippy::too_many_arguments)]
 pub(crate) fn run(
     model: &mut Model,
     controls: &Controls,
     marks: &[Mark],
-    peak_of: Option<usize>,
+    peak: Peak,
     bounds: &Bounds,
     mut trace: Option<&mut Trace>,
     mut seen: impl FnMut(What, f64, &Model, &[f64]) -> Then,
-) -> (Ending, Solver) {
+) -> Outcome {
+    debug_assert!(marks.len() <= MOST_MARKS);
     model.set_firing(Firing::OFF);
-    let initial = model.initial().to_vec();
-    let mut solver = Solver::new(model, &initial, bounds.tolerance, bounds.most_steps);
-    let sensor = |model: &Model, number: usize, state: &[f64]| {
-        model.node(super::network::Point::Sensor(number)).map_or(f64::NAN, |node| state[node])
+    let mut solver = Solver::new(model, model.initial(), bounds.tolerance, bounds.most_steps);
+    let mut steady = solver.state().to_vec();
+    let mut steady_found = false;
+    let (peak_of, awaited) = match peak {
+        Peak::Ignored => (None, false),
+        Peak::Kept(node) => (Some(node), false),
+        Peak::Awaited(node) => (Some(node), true),
     };
+    let mut highest = peak_of.map_or(f64::NAN, |node| solver.state()[node]);
+    macro_rules! end {
+        ($ending:expr) => {{
+            if let Some(trace) = trace.as_deref_mut() {
+                trace.finish(&solver);
+            }
+            return Outcome { ending: $ending, solver, steady, steady_found, highest };
+        }};
+    }
+    macro_rules! tell {
+        ($what:expr) => {
+            if seen($what, solver.time(), model, solver.state()) == Then::Stop {
+                end!(Ending::Stopped);
+            }
+        };
+    }
+    let node_of = |model: &Model, number: usize| model.node(Point::Sensor(number));
+    let shown = |model: &Model, number: usize, state: &[f64]| node_of(model, number).map_or(f64::NAN, |node| state[node]);
+    let begins = |sensor: usize| shown(model, sensor, solver.state());
     let mut position = Position {
         demand: controls.demand_at_start,
         next_demand: 0,
         burning: false,
         high_stage: false,
-        locked_out: controls.limit.is_some_and(|(number, level)| sensor(model, number, &initial) >= level),
+        locked_out: false,
         pump: false,
-        overrun_closed: controls.overrun.is_some_and(|overrun| sensor(model, overrun.sensor, &initial) > overrun.lower),
+        overrun_closed: controls.overrun.is_some_and(|overrun| begins(overrun.sensor) > overrun.lower),
         off_since: f64::NEG_INFINITY,
         asks: controls.burner.is_some_and(|(_, control)| {
-            let shown = sensor(model, control.sensor, &initial);
+            let shown = begins(control.sensor);
             shown <= control.lower || (shown < control.upper && controls.burning_at_start)
         }),
     };
-    let mut marked: Vec<bool> = marks.iter().map(|_| false).collect();
+    let trips_at_once = controls.limit.is_some_and(|(sensor, level)| begins(sensor) >= level);
+    if trips_at_once {
+        position.locked_out = true;
+        tell!(What::LimitTrips);
+    }
+    let mut marked = 0_u128;
     let mut switchings = 0;
     let mut begun = false;
-
-    macro_rules! tell {
-        ($what:expr, $state:expr) => {
-            if seen($what, solver.time(), model, $state) == Then::Stop {
-                if let Some(trace) = trace.as_deref_mut() {
-                    trace.finish(&solver);
-                }
-                return (Ending::Stopped, solver);
-            }
-        };
-    }
 
     loop {
         // Put the switches to what the positions of the thermostats say.
         let now = solver.time();
-        let state = solver.state().to_vec();
         while controls.demand_changes.get(position.next_demand).is_some_and(|moment| *moment <= now) {
             position.demand = !position.demand;
             position.next_demand += 1;
-            tell!(What::Demand(position.demand), &state);
+            tell!(What::Demand(position.demand));
         }
         let rested = now >= position.off_since + controls.anti_cycling;
         let burn = position.demand && position.asks && !position.locked_out && (position.burning || rested);
@@ -211,13 +346,13 @@ pub(crate) fn run(
                 position.burning = burn;
                 if burn {
                     let change = if let Burner::TwoStage { change, .. } = burner { change } else { 0.0 };
-                    position.high_stage = sensor(model, control.sensor, &state) < control.upper - change;
+                    position.high_stage = shown(model, control.sensor, solver.state()) < control.upper - change;
                 } else {
                     position.off_since = now;
                 }
                 if begun {
                     switchings += 1;
-                    tell!(if burn { What::BurnerLights } else { What::BurnerStops }, &state);
+                    tell!(if burn { What::BurnerLights } else { What::BurnerStops });
                 }
             }
             model.set_firing(if position.burning { burner.firing(&control, position.high_stage) } else { Firing::OFF });
@@ -228,71 +363,78 @@ pub(crate) fn run(
             PumpRule::DemandAndOverrun => position.demand || position.overrun_closed,
         };
         if !model.set_pump(pump) {
-            return (Ending::NoFlow, solver);
+            end!(Ending::NoFlow);
         }
         if pump != position.pump {
             position.pump = pump;
             if begun {
                 switchings += 1;
-                tell!(if pump { What::PumpStarts } else { What::PumpStops }, &state);
+                tell!(if pump { What::PumpStarts } else { What::PumpStops });
             }
         }
         begun = true;
         if switchings >= bounds.most_switchings {
-            return (Ending::TooManySwitchings, solver);
+            end!(Ending::TooManySwitchings);
         }
         for (number, mark) in marks.iter().enumerate() {
+            let value = solver.state()[mark.node];
             let there = match mark.direction {
-                Direction::Falling => state[mark.node] <= mark.level,
-                Direction::Rising => state[mark.node] >= mark.level,
+                Direction::Falling => value <= mark.level,
+                Direction::Rising => value >= mark.level,
             };
-            if there && !marked[number] {
-                marked[number] = true;
-                tell!(What::Mark(number), &state);
+            if there && marked & (1 << number) == 0 {
+                marked |= 1 << number;
+                tell!(What::Mark(number));
             }
         }
 
         // What can happen next in this position.
-        let mut watches: Vec<(Watch, usize, f64, Direction)> = Vec::with_capacity(6);
+        let mut watches: [Option<Awaited>; 4] = [None; 4];
+        let mut watch = |place: usize, what: Watch, sensor: usize, level: f64, direction: Direction| {
+            watches[place] = node_of(model, sensor).map(|node| (what, node, level, direction));
+            watches[place].is_some()
+        };
+        let mut all_there = true;
         if let Some((burner, control)) = controls.burner {
-            if position.asks {
-                watches.push((Watch::ControlOpens, control.sensor, control.upper, Direction::Rising));
+            all_there &= if position.asks {
+                watch(0, Watch::ControlOpens, control.sensor, control.upper, Direction::Rising)
             } else {
-                watches.push((Watch::ControlCloses, control.sensor, control.lower, Direction::Falling));
-            }
+                watch(0, Watch::ControlCloses, control.sensor, control.lower, Direction::Falling)
+            };
             if let (Burner::TwoStage { change, .. }, true) = (burner, position.burning) {
-                if position.high_stage {
-                    watches.push((Watch::HighStageOff, control.sensor, control.upper - change, Direction::Rising));
+                all_there &= if position.high_stage {
+                    watch(1, Watch::HighStageOff, control.sensor, control.upper - change, Direction::Rising)
                 } else {
-                    watches.push((Watch::HighStageOn, control.sensor, control.lower - change, Direction::Falling));
-                }
+                    watch(1, Watch::HighStageOn, control.sensor, control.lower - change, Direction::Falling)
+                };
             }
         }
-        if let (Some((number, level)), false) = (controls.limit, position.locked_out) {
-            watches.push((Watch::Limit, number, level, Direction::Rising));
+        if let (Some((sensor, level)), false) = (controls.limit, position.locked_out) {
+            all_there &= watch(2, Watch::Limit, sensor, level, Direction::Rising);
         }
         if let (Some(overrun), PumpRule::DemandAndOverrun) = (controls.overrun, controls.pump) {
-            if position.overrun_closed {
-                watches.push((Watch::OverrunOpens, overrun.sensor, overrun.lower, Direction::Falling));
+            all_there &= if position.overrun_closed {
+                watch(3, Watch::OverrunOpens, overrun.sensor, overrun.lower, Direction::Falling)
             } else {
-                watches.push((Watch::OverrunCloses, overrun.sensor, overrun.upper, Direction::Rising));
-            }
+                watch(3, Watch::OverrunCloses, overrun.sensor, overrun.upper, Direction::Rising)
+            };
+        }
+        if !all_there {
+            end!(Ending::NoFlow);
         }
         let waiting = position.demand && position.asks && !position.burning && !position.locked_out && controls.burner.is_some();
         let mut until = bounds.horizon;
         let mut moment_due = false;
-        for moment in
-            [controls.demand_changes.get(position.next_demand).copied(), waiting.then_some(position.off_since + controls.anti_cycling)]
-                .into_iter()
-                .flatten()
-        {
+        let delay_ends = waiting.then_some(position.off_since + controls.anti_cycling);
+        for moment in [controls.demand_changes.get(position.next_demand).copied(), delay_ends].into_iter().flatten() {
             if moment <= until {
                 until = moment;
                 moment_due = true;
             }
         }
         solver.restart(model);
-        let steady = model.steady(&state);
+        steady.copy_from_slice(solver.state());
+        steady_found = model.settle(&mut steady);
 
         // Steps until one of them happens.
         'steps: loop {
@@ -300,22 +442,17 @@ pub(crate) fn run(
                 if moment_due {
                     break 'steps;
                 }
-                if let Some(trace) = trace.as_deref_mut() {
-                    trace.finish(&solver);
-                }
-                return (Ending::Horizon, solver);
+                end!(Ending::Horizon);
             }
             // Close to rest, a level at the steady temperature itself would be passed by rounding only.
-            let near_rest = steady.as_ref().filter(|steady| model.distance(solver.state(), steady) < 1e3 * bounds.tolerance);
-            let only_by_rounding =
-                |node: usize, level: f64| near_rest.is_some_and(|steady| (steady[node] - level).abs() < 10.0 * bounds.tolerance);
+            let near_rest = steady_found && model.distance(solver.state(), &steady) < 1e3 * bounds.tolerance;
+            let only_by_rounding = |node: usize, level: f64| near_rest && (steady[node] - level).abs() < 10.0 * bounds.tolerance;
             if let Err(halt) = solver.step(model, until) {
-                return (Ending::Failed(halt), solver);
+                end!(Ending::Failed(halt));
             }
             let begin = solver.time_before();
             let mut first: Option<(f64, Watch)> = None;
-            for &(watch, number, level, direction) in &watches {
-                let Some(node) = model.node(super::network::Point::Sensor(number)) else { return (Ending::NoFlow, solver) };
+            for (watch, node, level, direction) in watches.into_iter().flatten() {
                 let crossing = solver.crossing(node, level, direction, begin).filter(|_| !only_by_rounding(node, level));
                 if let Some(time) = crossing
                     && first.is_none_or(|(earliest, _)| time < earliest)
@@ -325,10 +462,16 @@ pub(crate) fn run(
             }
             let end = first.map_or(solver.time(), |(time, _)| time);
             // Marks and the peak inside the step, in order of time; a later step may hold another peak.
-            let mut peak_seen = false;
+            let mut peak_time = peak_of.and_then(|node| solver.peak(model, node)).filter(|time| *time <= end);
+            if let Some(node) = peak_of {
+                highest = highest.max(solver.value_at(node, end));
+                if let Some(time) = peak_time {
+                    highest = highest.max(solver.value_at(node, time));
+                }
+            }
             loop {
                 let mut next: Option<(f64, What)> = None;
-                for (number, mark) in marks.iter().enumerate().filter(|(number, _)| !marked[*number]) {
+                for (number, mark) in marks.iter().enumerate().filter(|(number, _)| marked & (1 << number) == 0) {
                     let crossing = solver.crossing(mark.node, mark.level, mark.direction, begin);
                     if let Some(time) = crossing.filter(|_| !only_by_rounding(mark.node, mark.level))
                         && time <= end
@@ -337,28 +480,22 @@ pub(crate) fn run(
                         next = Some((time, What::Mark(number)));
                     }
                 }
-                if let (Some(node), false) = (peak_of, peak_seen)
-                    && let Some(time) = solver.peak(model, node)
-                    && time <= end
+                if let Some(time) = peak_time.filter(|_| awaited)
                     && next.is_none_or(|(earliest, _)| time < earliest)
                 {
                     next = Some((time, What::Peak));
                 }
                 let Some((time, what)) = next else { break };
                 match what {
-                    What::Mark(number) => marked[number] = true,
-                    _ => peak_seen = true,
+                    What::Mark(number) => marked |= 1 << number,
+                    _ => peak_time = None,
                 }
-                let at: Vec<f64> = (0..state.len()).map(|node| solver.value_at(node, time)).collect();
-                if seen(what, time, model, &at) == Then::Stop {
+                if seen(what, time, model, solver.state_at(time)) == Then::Stop {
                     if let Some(trace) = trace.as_deref_mut() {
                         trace.record(&solver, time);
                     }
                     solver.cut(time);
-                    if let Some(trace) = trace.as_deref_mut() {
-                        trace.finish(&solver);
-                    }
-                    return (Ending::Stopped, solver);
+                    end!(Ending::Stopped);
                 }
             }
             if let Some(trace) = trace.as_deref_mut() {
@@ -372,38 +509,39 @@ pub(crate) fn run(
                     Watch::HighStageOff | Watch::HighStageOn => {
                         position.high_stage = matches!(watch, Watch::HighStageOn);
                         switchings += 1;
-                        let state = solver.state().to_vec();
-                        tell!(What::HighStage(position.high_stage), &state);
+                        tell!(What::HighStage(position.high_stage));
                     }
                     Watch::Limit => {
                         position.locked_out = true;
-                        let state = solver.state().to_vec();
-                        tell!(What::LimitTrips, &state);
+                        tell!(What::LimitTrips);
                     }
                     Watch::OverrunOpens => position.overrun_closed = false,
                     Watch::OverrunCloses => position.overrun_closed = true,
                 }
                 break 'steps;
             }
-            // In a passive network no temperature ever leaves the band its largest distance from the
-            // steady state allows (its matrix is an M-matrix), so what lies beyond cannot come.
-            if let Some(steady) = steady.as_ref().filter(|_| !moment_due) {
-                let distance = model.distance(solver.state(), steady);
-                let out_of_reach = |node: usize, level: f64, direction: Direction| {
-                    let margin = if direction == Direction::Falling { steady[node] - level } else { level - steady[node] };
-                    margin >= distance
+            if steady_found && !moment_due {
+                let distance = model.distance(solver.state(), &steady);
+                // In a passive network no temperature ever leaves the band its largest distance from
+                // the steady state allows (its matrix is an M-matrix), so what lies beyond cannot
+                // come. Where flow or fire hangs on the temperatures that is not so, but without
+                // heat put in nothing becomes hotter than the hottest.
+                let follows = matches!(model.firing(), Firing::Modulating { .. }) || model.circulates_by_gravity();
+                let out_of_reach = |node: usize, level: f64, direction: Direction| match direction {
+                    Direction::Falling => !follows && steady[node] - level >= distance,
+                    Direction::Rising if follows => !model.is_heated() && model.hottest(solver.state()) <= level,
+                    Direction::Rising => level - steady[node] >= distance,
                 };
-                let modulating = matches!(model.firing(), Firing::Modulating { .. });
-                let none_can_come =
-                    watches.iter().all(|&(_, number, level, direction)| {
-                        model.node(super::network::Point::Sensor(number)).is_none_or(|node| out_of_reach(node, level, direction))
-                    }) && marks.iter().zip(&marked).all(|(mark, done)| *done || out_of_reach(mark.node, mark.level, mark.direction));
-                if distance < 1e-9 || (none_can_come && peak_of.is_none() && !modulating && !model.circulates_by_gravity()) {
-                    let steady = steady.clone();
-                    if let Some(trace) = trace.as_deref_mut() {
-                        trace.finish(&solver);
-                    }
-                    return (Ending::Settled(steady), solver);
+                let none_can_come = || {
+                    watches.iter().flatten().all(|&(_, node, level, direction)| out_of_reach(node, level, direction))
+                        && marks
+                            .iter()
+                            .enumerate()
+                            .all(|(number, mark)| marked & (1 << number) != 0 || out_of_reach(mark.node, mark.level, mark.direction))
+                        && (!awaited || peak_of.is_none_or(|node| out_of_reach(node, highest, Direction::Rising)))
+                };
+                if distance < 1e-9 || none_can_come() {
+                    end!(Ending::Settled);
                 }
             }
         }
@@ -486,8 +624,8 @@ mod tests {
             let marks: Vec<Mark> =
                 wanted.iter().map(|r| Mark { node: 0, level: n(r, "set_point_C") + KELVIN, direction: Direction::Falling }).collect();
             let mut found = 0;
-            let (ending, solver) =
-                run(&mut model, &Controls::pump_only(true), &marks, None, &Bounds::USUAL, None, |what, time, model, state| {
+            let outcome =
+                run(&mut model, &Controls::pump_only(true), &marks, Peak::Ignored, &Bounds::USUAL, None, |what, time, model, state| {
                     let What::Mark(number) = what else { return Then::GoOn };
                     let expected = wanted[number];
                     worst_time = worst_time.max((time / n(expected, "time_s") - 1.0).abs());
@@ -497,8 +635,8 @@ mod tests {
                     found += 1;
                     if found == wanted.len() { Then::Stop } else { Then::GoOn }
                 });
-            assert_eq!(ending, Ending::Stopped, "{case}");
-            println!("{case}: {} steps, {} s", solver.steps(), solver.time());
+            assert_eq!(outcome.ending, Ending::Stopped, "{case}");
+            println!("{case}: {} steps, {} s", outcome.solver.steps(), outcome.solver.time());
         }
         println!("time {worst_time:e}, energy {worst_energy:e}, return {worst_return:e} K");
         assert!(worst_time < 1e-7, "{worst_time:e}");
@@ -525,24 +663,25 @@ mod tests {
             };
             let (mut lit, mut stopped) = (f64::NAN, f64::NAN);
             let (mut on, mut off) = (f64::NAN, f64::NAN);
-            let (ending, solver) = run(&mut model, &controls, &[], None, &Bounds::USUAL, None, |what, time, _, _| {
-                match what {
-                    What::BurnerLights => {
-                        let last = off;
-                        off = time - stopped;
-                        lit = time;
-                        if (off / last - 1.0).abs() < 1e-9 {
-                            return Then::Stop;
+            let Outcome { ending, solver, .. } =
+                run(&mut model, &controls, &[], Peak::Ignored, &Bounds::USUAL, None, |what, time, _, _| {
+                    match what {
+                        What::BurnerLights => {
+                            let last = off;
+                            off = time - stopped;
+                            lit = time;
+                            if (off / last - 1.0).abs() < 1e-9 {
+                                return Then::Stop;
+                            }
                         }
+                        What::BurnerStops => {
+                            on = time - lit;
+                            stopped = time;
+                        }
+                        _ => {}
                     }
-                    What::BurnerStops => {
-                        on = time - lit;
-                        stopped = time;
-                    }
-                    _ => {}
-                }
-                Then::GoOn
-            });
+                    Then::GoOn
+                });
             assert_eq!(ending, Ending::Stopped);
             println!(
                 "{on} {off} after {} s, {} steps, {:e} {:e}",

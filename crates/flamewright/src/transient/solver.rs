@@ -85,6 +85,7 @@ pub(crate) struct Solver {
     rates_before: Vec<f64>,
     rates: Vec<f64>,
     trial: Vec<f64>,
+    spare: Vec<f64>,
     stages: [Vec<f64>; STAGES],
 }
 
@@ -127,6 +128,7 @@ impl Solver {
             rates_before: vec![0.0; n],
             rates: vec![0.0; n],
             trial: vec![0.0; n],
+            spare: vec![0.0; n],
             stages: core::array::from_fn(|_| vec![0.0; n]),
         };
         solver.restart(system);
@@ -403,24 +405,31 @@ impl Solver {
         None
     }
 
+    /// The state at a time inside the step just taken.
+    pub(crate) fn state_at(&mut self, time: f64) -> &[f64] {
+        let mut inside = core::mem::take(&mut self.trial);
+        for (i, value) in inside.iter_mut().enumerate() {
+            *value = self.value_at(i, time);
+        }
+        self.trial = inside;
+        &self.trial
+    }
+
     /// Time in the step just taken at which a state value stops rising.
     pub(crate) fn peak<S: System>(&mut self, system: &S, i: usize) -> Option<f64> {
         if !(self.taken > 0.0 && self.rates_before[i] > 0.0 && self.rates[i] <= 0.0) {
             return None;
         }
-        let n = self.state.len();
-        let interpolants: Vec<Interpolant> = (0..n).map(|j| self.interpolant(j)).collect();
-        let mut rates = vec![0.0; n];
-        let trial = &mut self.trial;
+        let (begin, taken) = (self.time_before(), self.taken);
+        let mut rates = core::mem::take(&mut self.spare);
+        let (first, last) = (self.rates_before[i], self.rates[i]);
         let slope = |theta: f64| {
-            for (to, from) in trial.iter_mut().zip(&interpolants) {
-                *to = from.at(theta);
-            }
-            system.rates(trial, &mut rates);
+            system.rates(self.state_at(begin + theta * taken), &mut rates);
             rates[i]
         };
-        let theta = bracketed_root(slope, 0.0, self.rates_before[i], 1.0, self.rates[i]);
-        Some(self.time_before() + theta * self.taken)
+        let theta = bracketed_root(slope, 0.0, first, 1.0, last);
+        self.spare = rates;
+        Some(begin + theta * taken)
     }
 
     /// Puts the solver back to a time inside the step just taken. `restart` must follow.

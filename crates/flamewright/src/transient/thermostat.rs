@@ -1,6 +1,8 @@
 //! What switches the burner and the pump.
 
 use super::network::Firing;
+use super::plant::Demand;
+use crate::quantity::Value;
 use alloc::vec::Vec;
 
 /// A switch that opens on rising temperature and closes again when that has fallen by the
@@ -72,6 +74,16 @@ pub(crate) struct Controls {
 }
 
 impl Controls {
+    /// As these, under a demand for heat that comes and goes.
+    pub(crate) fn under(self, demand: &Demand) -> Self {
+        Controls {
+            demand_changes: demand.changes.iter().map(|moment| moment.si()).collect(),
+            demand_at_start: demand.at_start,
+            pump: if demand.switches_pump { PumpRule::DemandAndOverrun } else { PumpRule::Always },
+            ..self
+        }
+    }
+
     /// No burner; the pump as told.
     pub(crate) fn pump_only(running: bool) -> Self {
         Controls {

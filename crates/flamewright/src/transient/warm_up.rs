@@ -1,12 +1,15 @@
 //! The calculation `warm_up`: how long a plant takes from cold to a temperature.
 
 use super::cool_down::{WATCHED, WATCHED_SETTING, Watched};
-use super::plant::{BURNER, FiredPlant, Layout, Plant, State, Turndown, fired_plant_record, layout_settings, plant_record, plant_rules};
-use super::run::{Bounds, Mark, Then, What, run};
+use super::plant::{
+    BURNER, DEMAND, DEMAND_CHANGES, DEMAND_PUMP, Demand, FiredPlant, Layout, Plant, State, Turndown, fired_plant_record, layout_settings,
+    plant_record, plant_rules,
+};
+use super::run::{Bounds, Ending, Mark, Peak, Recurrence, Switchings, Then, What, run};
 use super::solver::Direction;
-use super::thermostat::{Controls, Thermostat};
+use super::thermostat::Controls;
 use crate::Error;
-use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source};
+use crate::calculation::{Calculation, Context, Info, Raised, Setting, Settings, Source, Table};
 use crate::quantity::types::{
     Energy, HeatCapacity, HeatCapacityPerLength, Length, Mass, MassDensity, MassRate, Power, Pressure, Ratio, SpecificHeatCapacity,
     TemperatureInterval, ThermalConductance, ThermalConductivity, ThermodynamicTemperature, Time, Volume,
@@ -15,6 +18,7 @@ use crate::quantity::units::{KILOJOULE, MINUTE};
 use crate::quantity::{LinearTransmittance, Value};
 use crate::record::record;
 use crate::working::{Working, step};
+use alloc::vec::Vec;
 
 fired_plant_record! {
     /// A plant at the moment its burner lights, and the temperature it is to reach.
@@ -22,6 +26,9 @@ fired_plant_record! {
         /// Differential of the control thermostat.
         #[field("\\Delta t", KELVIN, 0.1..=60.0, default = 8.0, usual = 2.0..=15.0)]
         pub control_differential: TemperatureInterval,
+        /// Least time the burner stays off.
+        #[field("\\tau_{min}", MINUTE, 0.0..=120.0, default = 0.0)]
+        pub anti_cycling_delay: Time,
         /// Temperature to be reached at the point watched.
         #[field("t_Z", DEGREE_CELSIUS, -30.0..=150.0, usual = 20.0..=90.0)]
         pub target_temperature: ThermodynamicTemperature,
@@ -32,28 +39,34 @@ fired_plant_record! {
 #[record]
 pub struct WarmUpResult {
     /// Time until the target is reached.
-    #[field("\\tau", MINUTE, absent = "never")]
+    #[field("\\tau", MINUTE, absent = "never, or not found")]
     pub time: Time,
     /// Heat the burner has given to the block by then.
-    #[field("Q", KILOJOULE, absent = "never")]
+    #[field("Q", KILOJOULE, absent = "never, or not found")]
     pub heat_put_in: Energy,
     /// Heat that block, pipes and emitters have taken up.
-    #[field("Q_S", KILOJOULE, absent = "never")]
+    #[field("Q_S", KILOJOULE, absent = "never, or not found")]
     pub heat_stored: Energy,
     /// Heat given off by casing and pipes.
-    #[field("Q_V", KILOJOULE, absent = "never")]
+    #[field("Q_V", KILOJOULE, absent = "never, or not found")]
     pub heat_lost: Energy,
     /// Heat given off by the emitters.
-    #[field("Q_E", KILOJOULE, absent = "never")]
+    #[field("Q_E", KILOJOULE, absent = "never, or not found")]
     pub emitter_heat: Energy,
     /// Temperature of the block's water at that moment.
-    #[field("t_B", DEGREE_CELSIUS, absent = "never")]
+    #[field("t_B", DEGREE_CELSIUS, absent = "never, or not found")]
     pub block_temperature_then: ThermodynamicTemperature,
     /// How often the burner has stopped on the way.
     #[field("N", ONE)]
     pub stop_count: Ratio,
+    /// Highest temperature the point watched ever gets to, at rest or in a cycle that repeats.
+    #[field("t_{max}", DEGREE_CELSIUS, absent = "the target is reached, or not found")]
+    pub highest_temperature: ThermodynamicTemperature,
+    /// Time at which the limit thermostat locks the burner out.
+    #[field("\\tau_{lim}", MINUTE, absent = "it does not trip on the way")]
+    pub limit_trip_time: Time,
     /// Share by which heat put in, stored and given off fail to balance.
-    #[field("\\varepsilon", ONE, absent = "never", detail = true)]
+    #[field("\\varepsilon", ONE, absent = "never, or not found", detail = true)]
     pub imbalance: Ratio,
 }
 
@@ -64,33 +77,38 @@ pub struct WarmUp {
     pub layout: Layout,
     /// How the burner gives its output.
     pub turndown: Turndown,
+    /// When heat is asked for.
+    pub demand: Demand,
     /// The point whose temperature counts.
     pub watched: Watched,
 }
 
 impl Default for WarmUp {
     fn default() -> Self {
-        Self { layout: Layout::default(), turndown: Turndown::Fixed, watched: Watched::Block }
+        Self { layout: Layout::default(), turndown: Turndown::Fixed, demand: Demand::default(), watched: Watched::Block }
     }
 }
 
 impl Context for WarmUp {
-    const SETTINGS: &'static [Setting] = layout_settings![BURNER, WATCHED_SETTING];
+    const SETTINGS: &'static [Setting] = layout_settings![BURNER, DEMAND, DEMAND_CHANGES, DEMAND_PUMP, WATCHED_SETTING];
     fn from_settings(settings: &Settings<'_>) -> Result<Self, Error> {
         Ok(Self {
             layout: Layout::from_settings(settings)?,
             turndown: Turndown::from_settings(settings)?,
+            demand: Demand::from_settings(settings)?,
             watched: settings.choice("watched", WATCHED)?,
         })
     }
 }
 
 plant_rules! {
-    refuse NO_TURNDOWN on "low_output": "a two-stage or modulating burner needs a low output below its full one";
+    refuse NO_TURNDOWN on "low_output": super::plant::NO_TURNDOWN_TEXT;
     refuse POINT_IS_MISSING on "target_temperature": "the plant has no such point to watch: no emitter, no pipe, or metal and water sharing one temperature";
     notice ALREADY_THERE on "time": "the point watched is at or above the target from the start";
-    notice NEVER on "time": "the target was not reached within a week, 500 stops of the burner or the steps allowed: commonly the burner is too small for the losses, or the thermostat holds the plant below it";
-    notice HEAT_BOOK_OPEN on "imbalance": "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
+    notice NEVER on "time": "the target is never reached: the plant comes to rest, or repeats its cycle, below it (see highest_temperature): the burner is too small for the losses, the thermostat holds the plant below, or no heat is asked for";
+    notice NOT_FOUND on "time": super::plant::NOT_FOUND_TEXT;
+    notice LIMIT_TRIPS on "limit_trip_time": "the limit thermostat locks the burner out on the way: it stays off until reset by hand";
+    notice HEAT_BOOK_OPEN on "imbalance": super::plant::HEAT_BOOK_OPEN_TEXT;
 }
 
 struct Found {
@@ -101,6 +119,8 @@ struct Found {
     emitted: f64,
     block: f64,
     stops: f64,
+    highest: f64,
+    trip: f64,
     imbalance: f64,
 }
 
@@ -112,14 +132,16 @@ const NONE: Found = Found {
     emitted: f64::NAN,
     block: f64::NAN,
     stops: f64::NAN,
+    highest: f64::NAN,
+    trip: f64::NAN,
     imbalance: f64::NAN,
 };
 
-/// Stops of the burner followed at most: past this the plant only holds its temperature.
-const MOST_STOPS: f64 = 500.0;
+/// Stops of the burner followed at most.
+const MOST_STOPS: f64 = 2000.0;
 
 impl WarmUp {
-    fn follow(&self, input: &WarmUpState) -> Found {
+    fn follow(&self, input: &WarmUpState, mut switchings: Option<&mut Switchings>) -> Found {
         let fired = FiredPlant::of(input);
         let plant = Plant::of(input);
         if !Plant::is_whole(input) {
@@ -127,29 +149,39 @@ impl WarmUp {
         }
         let Some(mut laid) = plant.lay_out(&self.layout, State::Before, alloc::vec![fired.sensor()]) else { return NONE };
         let Some(node) = self.watched.point(&plant).and_then(|point| laid.model.node(point)) else { return NONE };
-        let upper = input.cut_out_temperature.si();
-        let control = Thermostat { sensor: 0, upper, lower: upper - input.control_differential.si() };
-        let controls = Controls {
-            burner: Some((fired.burner(self.turndown), control)),
-            demand_at_start: true,
-            burning_at_start: true,
-            ..Controls::pump_only(true)
-        };
+        let cut_in = input.cut_out_temperature.si() - input.control_differential.si();
+        let controls = Controls { anti_cycling: input.anti_cycling_delay.si(), ..fired.controls(self.turndown, cut_in) };
+        let controls = controls.under(&self.demand);
         let mark = Mark { node, level: input.target_temperature.si(), direction: Direction::Rising };
-        let mut stops = 0.0;
-        let mut reached = None;
-        let (_, solver) = run(&mut laid.model, &controls, &[mark], None, &Bounds::USUAL, None, |what, time, _, _| match what {
-            What::Mark(_) => {
-                reached = Some(time);
-                Then::Stop
+        let (mut stops, mut trip, mut reached, mut holds) = (0.0, f64::NAN, None, false);
+        let (mut recurrence, mut changes_left) = (Recurrence::default(), self.demand.changes.len());
+        let outcome = run(&mut laid.model, &controls, &[mark], Peak::Kept(node), &Bounds::USUAL, None, |what, time, model, state| {
+            if let Some(list) = switchings.as_deref_mut() {
+                list.note(what, time, state);
             }
-            What::BurnerStops => {
-                stops += 1.0;
-                if stops < MOST_STOPS { Then::GoOn } else { Then::Stop }
+            match what {
+                What::Mark(_) => reached = Some(time),
+                What::BurnerStops => stops += 1.0,
+                What::LimitTrips => trip = time,
+                What::Demand(_) => {
+                    changes_left -= 1;
+                    recurrence.forget();
+                }
+                // The target not being reached in a cycle that repeats, it never is.
+                What::BurnerLights => holds = changes_left == 0 && recurrence.repeats(model.temperatures(state)),
+                _ => {}
             }
-            _ => Then::GoOn,
+            if reached.is_some() || holds || stops >= MOST_STOPS { Then::Stop } else { Then::GoOn }
         });
-        let Some(time) = reached else { return Found { stops, ..NONE } };
+        let solver = &outcome.solver;
+        let Some(time) = reached else {
+            let highest = match outcome.ending {
+                Ending::Settled => outcome.highest.max(outcome.rest(node)),
+                Ending::Stopped if holds => outcome.highest,
+                _ => f64::NAN,
+            };
+            return Found { stops, highest, trip, ..NONE };
+        };
         let state = solver.state();
         let (pipes, emitted) = laid.pipes_and_emitters(state);
         Found {
@@ -160,6 +192,8 @@ impl WarmUp {
             emitted,
             block: state[0],
             stops,
+            highest: f64::NAN,
+            trip,
             imbalance: laid.model.imbalance(state),
         }
     }
@@ -192,12 +226,14 @@ impl Calculation for WarmUp {
     fn review(&self, _input: &WarmUpState, output: &WarmUpResult) -> Raised {
         Raised::NONE
             .when(ALREADY_THERE, output.time.si() == 0.0)
-            .when(NEVER, output.time.si().is_nan())
+            .when(NEVER, output.time.si().is_nan() && !output.highest_temperature.si().is_nan())
+            .when(NOT_FOUND, output.time.si().is_nan() && output.highest_temperature.si().is_nan())
+            .when(LIMIT_TRIPS, !output.limit_trip_time.si().is_nan())
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
     }
 
     fn compute<W: Working>(&self, input: &WarmUpState, working: &mut W) -> WarmUpResult {
-        let found = self.follow(input);
+        let found = self.follow(input, None);
         step!(working, let time: "\\tau" in MINUTE = Time::from_si(found.time), "integration of the heat balances");
         step!(working, let heat_put_in: "Q" in KILOJOULE = Energy::from_si(found.heat), "integral of the burner's output");
         step!(working, let heat_stored: "Q_S" in KILOJOULE = Energy::from_si(found.stored), "heat capacities times rise");
@@ -211,8 +247,17 @@ impl Calculation for WarmUp {
             emitter_heat,
             block_temperature_then: ThermodynamicTemperature::from_si(found.block),
             stop_count: Ratio::from_si(found.stops),
+            highest_temperature: ThermodynamicTemperature::from_si(found.highest),
+            limit_trip_time: Time::from_si(found.trip),
             imbalance: Ratio::from_si(found.imbalance),
         }
+    }
+
+    /// Every switching on the way.
+    fn tables(&self, input: &WarmUpState) -> Vec<Table> {
+        let mut switchings = Switchings::default();
+        self.follow(input, Some(&mut switchings));
+        alloc::vec![switchings.table()]
     }
 }
 
