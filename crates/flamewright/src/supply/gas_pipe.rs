@@ -93,48 +93,60 @@ impl PipeContext {
     }
 }
 
-/// A flow of gas through a pipe.
-#[record]
-pub struct GasPipeState {
-    /// Flow at reference conditions; leave it out to state a heat input.
-    #[field("\\dot V_r", CUBIC_METRE_PER_HOUR, 0.0..=1e5, absent = "a heat input is stated", usual = 0.05..=100.0)]
-    pub gas_flow: GasFlow<AtReference>,
-    /// Heat input of all that hangs on the pipe, gross; leave it out to state a flow.
-    #[field("\\dot Q_s", KILOWATT, 0.0..=1e6, absent = "a flow is stated", usual = 0.5..=1000.0)]
-    pub heat_input_gross: HeatInput<Gross>,
-    /// Length of the pipe.
-    #[field("L", METRE, 0.0..=10000.0, usual = 0.1..=100.0)]
-    pub length: Length,
-    /// Equivalent length of fittings that the setting `fittings` does not name.
-    #[field("L_f", METRE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub equivalent_length: Length,
-    /// Sum of the loss coefficients of fittings that are neither named nor counted by length.
-    #[field("\\Sigma\\zeta", ONE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub loss_coefficient: Ratio,
-    /// Height of the end above the beginning; negative where the pipe falls.
-    #[field("h", METRE, -1000.0..=1000.0, default = 0.0, usual = -30.0..=30.0)]
-    pub rise: Length,
-    /// Bore; left out, that of the tube.
-    #[field("D", MILLIMETRE, 1.0..=2000.0, absent = "that of the tube", usual = 6.0..=160.0)]
-    pub bore: Length,
-    /// Roughness of the wall; left out, that of the tube or of drawn tubing.
-    #[field("k", MILLIMETRE, 0.0..=5.0, absent = "that of the tube, or 0.0015 mm", usual = 0.0..=0.3)]
-    pub roughness: Length,
-    /// Gauge pressure at the beginning of the pipe.
-    #[field("p_1", MILLIBAR, 0.0..=10000.0, usual = 5.0..=200.0)]
-    pub inlet_pressure: GaugePressure,
-    /// Temperature of gas and surroundings.
-    #[field("T", DEGREE_CELSIUS, -30.0..=60.0, default = 15.0, usual = -10.0..=35.0)]
-    pub gas_temperature: ThermodynamicTemperature,
-    /// Barometric pressure.
-    #[field("p_b", MILLIBAR, 500.0..=1100.0, default = 1013.25, usual = 940.0..=1050.0)]
-    pub barometric_pressure: AbsolutePressure,
-    /// Density of the gas at reference conditions; left out, that of the fuel.
-    #[field("\\rho_r", KILOGRAM_PER_CUBIC_METRE, 0.05..=6.0, absent = "that of the fuel")]
-    pub gas_density: MassDensity,
-    /// Dynamic viscosity of the gas; left out, that of the fuel.
-    #[field("\\mu", PASCAL_SECOND, 1e-6..=1e-4, absent = "that of the fuel")]
-    pub gas_viscosity: DynamicViscosity,
+/// Puts the fields every pipe of gas has behind those of one calculation, so that they stand once.
+macro_rules! gas_pipe_record {
+    ($(#[$doc:meta])* pub struct $name:ident { $($first:tt)* }) => {
+        $(#[$doc])*
+        #[record]
+        pub struct $name {
+            $($first)*
+            /// Equivalent length of fittings that the setting `fittings` does not name.
+            #[field("L_f", METRE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
+            pub equivalent_length: Length,
+            /// Sum of the loss coefficients of fittings that are neither named nor counted by length.
+            #[field("\\Sigma\\zeta", ONE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
+            pub loss_coefficient: Ratio,
+            /// Height of the end above the beginning; negative where the pipe falls.
+            #[field("h", METRE, -1000.0..=1000.0, default = 0.0, usual = -30.0..=30.0)]
+            pub rise: Length,
+            /// Bore; left out, that of the tube.
+            #[field("D", MILLIMETRE, 1.0..=2000.0, absent = "that of the tube", usual = 6.0..=160.0)]
+            pub bore: Length,
+            /// Roughness of the wall; left out, that of the tube or of drawn tubing.
+            #[field("k", MILLIMETRE, 0.0..=5.0, absent = "that of the tube, or 0.0015 mm", usual = 0.0..=0.3)]
+            pub roughness: Length,
+            /// Gauge pressure at the beginning of the pipe.
+            #[field("p_1", MILLIBAR, 0.0..=10000.0, usual = 5.0..=200.0)]
+            pub inlet_pressure: GaugePressure,
+            /// Temperature of gas and surroundings.
+            #[field("T", DEGREE_CELSIUS, -30.0..=60.0, default = 15.0, usual = -10.0..=35.0)]
+            pub gas_temperature: ThermodynamicTemperature,
+            /// Barometric pressure.
+            #[field("p_b", MILLIBAR, 500.0..=1100.0, default = 1013.25, usual = 940.0..=1050.0)]
+            pub barometric_pressure: AbsolutePressure,
+            /// Density of the gas at reference conditions; left out, that of the fuel.
+            #[field("\\rho_r", KILOGRAM_PER_CUBIC_METRE, 0.05..=6.0, absent = "that of the fuel")]
+            pub gas_density: MassDensity,
+            /// Dynamic viscosity of the gas; left out, that of the fuel.
+            #[field("\\mu", PASCAL_SECOND, 1e-6..=1e-4, absent = "that of the fuel")]
+            pub gas_viscosity: DynamicViscosity,
+        }
+    };
+}
+
+gas_pipe_record! {
+    /// A flow of gas through a pipe.
+    pub struct GasPipeState {
+        /// Flow at reference conditions; leave it out to state a heat input.
+        #[field("\\dot V_r", CUBIC_METRE_PER_HOUR, 0.0..=1e5, absent = "a heat input is stated", usual = 0.05..=100.0)]
+        pub gas_flow: GasFlow<AtReference>,
+        /// Heat input of all that hangs on the pipe, gross; leave it out to state a flow.
+        #[field("\\dot Q_s", KILOWATT, 0.0..=1e6, absent = "a flow is stated", usual = 0.5..=1000.0)]
+        pub heat_input_gross: HeatInput<Gross>,
+        /// Length of the pipe.
+        #[field("L", METRE, 0.0..=10000.0, usual = 0.1..=100.0)]
+        pub length: Length,
+    }
 }
 
 /// What the flow loses. Low and high differ only where the flow is neither laminar nor turbulent.
@@ -187,6 +199,35 @@ pub struct GasPipeDropResult {
     pub outlet_pressure_high: GaugePressure,
 }
 
+/// The lines both calculations begin with: the gas as it enters, and its density at reference conditions.
+macro_rules! inlet_gas {
+    ($context:expr, $input:ident, $working:ident) => {{
+        let gas = &$context.gas;
+        let reference_density = MassDensity::from_si(or($input.gas_density.si(), gas.reference_density));
+        let viscosity = or($input.gas_viscosity.si(), gas.viscosity.at($input.gas_temperature.si()));
+        step!($working, let inlet: "p_{1,abs}" in MILLIBAR = $input.inlet_pressure.plain() + $input.barometric_pressure.plain(), "gauge pressure plus barometer");
+        // A density stated by hand is that of a gas not known further, taken as ideal.
+        let non_ideality = if $input.gas_density.si().is_nan() { gas.non_ideality } else { 0.0 };
+        let at_line = gas.density(reference_density.si(), non_ideality, $input.gas_temperature.si(), inlet.si());
+        step!($working, let density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = MassDensity::from_si(at_line), "real gas law from reference conditions");
+        (InletGas { density: density.si(), viscosity, absolute_pressure: inlet.si() }, reference_density)
+    }};
+}
+
+/// And the pipe with all its fittings.
+macro_rules! stretch {
+    ($context:expr, $input:ident, $working:ident) => {{
+        let fitting_length = Length::from_si($context.fitting_length);
+        step!($working, let length: "L_{eff}" in METRE = $input.length + $input.equivalent_length + fitting_length, "equivalent length");
+        Stretch {
+            bore: $context.bore($input.bore),
+            length: length.si(),
+            roughness: $context.roughness($input.roughness),
+            loss_coefficient: $input.loss_coefficient.si() + $context.fitting_coefficient,
+        }
+    }};
+}
+
 /// Pressure drop of gas in a pipe.
 #[derive(Clone, Debug)]
 pub struct GasPipeDrop(pub PipeContext);
@@ -237,30 +278,17 @@ impl Calculation for GasPipeDrop {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &GasPipeState, working: &mut W) -> GasPipeDropResult {
         let gas = &self.0.gas;
-        let reference_density = MassDensity::from_si(or(input.gas_density.si(), gas.reference_density));
-        let viscosity = DynamicViscosity::from_si(or(input.gas_viscosity.si(), gas.viscosity.at(input.gas_temperature.si())));
         let bore = Length::from_si(self.0.bore(input.bore));
         let by_heat = input.heat_input_gross.si() / gas.gross_calorific_value;
         let reference_flow = VolumeRate::from_si(or(input.gas_flow.si(), by_heat));
-        step!(working, let inlet: "p_{1,abs}" in MILLIBAR = input.inlet_pressure.plain() + input.barometric_pressure.plain(), "gauge pressure plus barometer");
-        // A density stated by hand is that of a gas not known further, taken as ideal.
-        let non_ideality = if input.gas_density.si().is_nan() { gas.non_ideality } else { 0.0 };
-        let at_line = gas.density(reference_density.si(), non_ideality, input.gas_temperature.si(), inlet.si());
-        step!(working, let density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = MassDensity::from_si(at_line), "real gas law from reference conditions");
+        let (inlet_gas, reference_density) = inlet_gas!(self.0, input, working);
+        let (density, viscosity) = (MassDensity::from_si(inlet_gas.density), DynamicViscosity::from_si(inlet_gas.viscosity));
         step!(working, let flow: "\\dot V" as VolumeRate in CUBIC_METRE_PER_HOUR = reference_flow * reference_density / density, "conservation of mass");
         step!(working, let area: "A" in SQUARE_MILLIMETRE = PI / 4.0 * bore * bore, "geometry");
         step!(working, let velocity: "v" as Velocity in METRE_PER_SECOND = flow / area, "continuity");
         step!(working, let reynolds: "Re" as Ratio = density * velocity * bore / viscosity, "definition");
-        let fitting_length = Length::from_si(self.0.fitting_length);
-        step!(working, let length: "L_{eff}" in METRE = input.length + input.equivalent_length + fitting_length, "equivalent length");
-        let loss_coefficient = Ratio::from_si(input.loss_coefficient.si() + self.0.fitting_coefficient);
-        let stretch = Stretch {
-            bore: bore.si(),
-            length: length.si(),
-            roughness: self.0.roughness(input.roughness),
-            loss_coefficient: loss_coefficient.si(),
-        };
-        let inlet_gas = InletGas { density: density.si(), viscosity: viscosity.si(), absolute_pressure: inlet.si() };
+        let stretch = stretch!(self.0, input, working);
+        let (length, loss_coefficient) = (Length::from_si(stretch.length), Ratio::from_si(stretch.loss_coefficient));
         let PipeFlow { friction_factor, pressure_drop, pressure_drop_expanding, .. } =
             pipe_flow(flow.si(), &stretch, &inlet_gas, self.0.friction);
         let friction_factor_high = Ratio::from_si(friction_factor.high);
@@ -292,45 +320,16 @@ impl Calculation for GasPipeDrop {
     }
 }
 
-/// A pressure drop that a pipe may use.
-#[record]
-pub struct GasPipeWish {
-    /// Drop allowed between the gauges at both ends; set by the local rule.
-    #[field("\\Delta p", MILLIBAR, 1e-4..=5000.0, usual = 0.1..=20.0)]
-    pub allowed_drop: Pressure,
-    /// Length of the pipe.
-    #[field("L", METRE, 0.01..=10000.0, usual = 0.1..=100.0)]
-    pub length: Length,
-    /// Equivalent length of fittings that the setting `fittings` does not name.
-    #[field("L_f", METRE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub equivalent_length: Length,
-    /// Sum of the loss coefficients of fittings that are neither named nor counted by length.
-    #[field("\\Sigma\\zeta", ONE, 0.0..=10000.0, default = 0.0, usual = 0.0..=50.0)]
-    pub loss_coefficient: Ratio,
-    /// Height of the end above the beginning; negative where the pipe falls.
-    #[field("h", METRE, -1000.0..=1000.0, default = 0.0, usual = -30.0..=30.0)]
-    pub rise: Length,
-    /// Bore; left out, that of the tube.
-    #[field("D", MILLIMETRE, 1.0..=2000.0, absent = "that of the tube", usual = 6.0..=160.0)]
-    pub bore: Length,
-    /// Roughness of the wall; left out, that of the tube or of drawn tubing.
-    #[field("k", MILLIMETRE, 0.0..=5.0, absent = "that of the tube, or 0.0015 mm", usual = 0.0..=0.3)]
-    pub roughness: Length,
-    /// Gauge pressure at the beginning of the pipe.
-    #[field("p_1", MILLIBAR, 0.0..=10000.0, usual = 5.0..=200.0)]
-    pub inlet_pressure: GaugePressure,
-    /// Temperature of gas and surroundings.
-    #[field("T", DEGREE_CELSIUS, -30.0..=60.0, default = 15.0, usual = -10.0..=35.0)]
-    pub gas_temperature: ThermodynamicTemperature,
-    /// Barometric pressure.
-    #[field("p_b", MILLIBAR, 500.0..=1100.0, default = 1013.25, usual = 940.0..=1050.0)]
-    pub barometric_pressure: AbsolutePressure,
-    /// Density of the gas at reference conditions; left out, that of the fuel.
-    #[field("\\rho_r", KILOGRAM_PER_CUBIC_METRE, 0.05..=6.0, absent = "that of the fuel")]
-    pub gas_density: MassDensity,
-    /// Dynamic viscosity of the gas; left out, that of the fuel.
-    #[field("\\mu", PASCAL_SECOND, 1e-6..=1e-4, absent = "that of the fuel")]
-    pub gas_viscosity: DynamicViscosity,
+gas_pipe_record! {
+    /// A pressure drop that a pipe may use.
+    pub struct GasPipeWish {
+        /// Drop allowed between the gauges at both ends; set by the local rule.
+        #[field("\\Delta p", MILLIBAR, 1e-4..=5000.0, usual = 0.1..=20.0)]
+        pub allowed_drop: Pressure,
+        /// Length of the pipe.
+        #[field("L", METRE, 0.01..=10000.0, usual = 0.1..=100.0)]
+        pub length: Length,
+    }
 }
 
 /// What the pipe discharges. Low and high differ only where the flow is neither laminar nor turbulent.
@@ -424,27 +423,13 @@ impl Calculation for GasPipeDischarge {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &GasPipeWish, working: &mut W) -> GasPipeDischargeResult {
         let gas = &self.0.gas;
-        let reference_density = MassDensity::from_si(or(input.gas_density.si(), gas.reference_density));
-        let viscosity = DynamicViscosity::from_si(or(input.gas_viscosity.si(), gas.viscosity.at(input.gas_temperature.si())));
         let bore = Length::from_si(self.0.bore(input.bore));
-        step!(working, let inlet: "p_{1,abs}" in MILLIBAR = input.inlet_pressure.plain() + input.barometric_pressure.plain(), "gauge pressure plus barometer");
-        // A density stated by hand is that of a gas not known further, taken as ideal.
-        let non_ideality = if input.gas_density.si().is_nan() { gas.non_ideality } else { 0.0 };
-        let at_line = gas.density(reference_density.si(), non_ideality, input.gas_temperature.si(), inlet.si());
-        step!(working, let density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = MassDensity::from_si(at_line), "real gas law from reference conditions");
-        let fitting_length = Length::from_si(self.0.fitting_length);
-        step!(working, let length: "L_{eff}" in METRE = input.length + input.equivalent_length + fitting_length, "equivalent length");
+        let (inlet_gas, reference_density) = inlet_gas!(self.0, input, working);
+        let (density, viscosity) = (MassDensity::from_si(inlet_gas.density), DynamicViscosity::from_si(inlet_gas.viscosity));
+        let stretch = stretch!(self.0, input, working);
         let air = air_density(input.gas_temperature.si(), input.barometric_pressure.si());
         let height_gain = Pressure::from_si(buoyancy(input.rise.si(), density.si(), air));
         step!(working, let friction_drop: "\\Delta p_R" in PASCAL = input.allowed_drop + height_gain, "definition");
-        let loss_coefficient = Ratio::from_si(input.loss_coefficient.si() + self.0.fitting_coefficient);
-        let stretch = Stretch {
-            bore: bore.si(),
-            length: length.si(),
-            roughness: self.0.roughness(input.roughness),
-            loss_coefficient: loss_coefficient.si(),
-        };
-        let inlet_gas = InletGas { density: density.si(), viscosity: viscosity.si(), absolute_pressure: inlet.si() };
         let between = discharge(friction_drop.si(), &stretch, &inlet_gas, self.0.friction);
         let (flow, high) = (VolumeRate::from_si(between.low), VolumeRate::from_si(between.high));
         step!(working, let gas_flow: "\\dot V_{lo}" as VolumeRate in CUBIC_METRE_PER_HOUR = flow * density / reference_density, "Darcy-Weisbach solved for the flow; conservation of mass");
@@ -462,7 +447,7 @@ impl Calculation for GasPipeDischarge {
             reynolds_number_low: reynolds,
             reynolds_number_high: Ratio::from_si(reynolds.si() * high.si() / flow.si()),
             friction_drop,
-            flow_by_pole: GasFlow::from_si(pole_discharge(input.allowed_drop.si(), bore.si(), length.si(), relative_density)),
+            flow_by_pole: GasFlow::from_si(pole_discharge(input.allowed_drop.si(), bore.si(), stretch.length, relative_density)),
         }
     }
 }

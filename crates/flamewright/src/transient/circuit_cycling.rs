@@ -34,32 +34,35 @@ fired_plant_record! {
 #[record]
 pub struct CircuitCyclingResult {
     /// Time the burner burns in each cycle.
-    #[field("\\tau_{on}", SECOND, absent = "no repeating cycle")]
+    #[field("\\tau_{on}", SECOND, absent = "no repeating cycle, or not found")]
     pub on_time: Time,
     /// Time it stands in each cycle.
-    #[field("\\tau_{off}", SECOND, absent = "no repeating cycle")]
+    #[field("\\tau_{off}", SECOND, absent = "no repeating cycle, or not found")]
     pub off_time: Time,
     /// Time of a whole cycle.
-    #[field("\\tau", SECOND, absent = "no repeating cycle")]
+    #[field("\\tau", SECOND, absent = "no repeating cycle, or not found")]
     pub period: Time,
     /// Starts per hour.
-    #[field("z", PER_HOUR, absent = "no repeating cycle")]
+    #[field("z", PER_HOUR, absent = "no repeating cycle, or not found")]
     pub start_rate: Frequency,
     /// Share of the time the burner burns.
-    #[field("d", PERCENT, absent = "no repeating cycle")]
+    #[field("d", PERCENT, absent = "no repeating cycle, or not found")]
     pub duty: Ratio,
     /// Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping.
-    #[field("\\bar P", KILOWATT, absent = "no repeating cycle")]
+    #[field("\\bar P", KILOWATT, absent = "no repeating cycle, or not found")]
     pub mean_output: Power,
     /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands without end.
-    #[field("t_\\infty", DEGREE_CELSIUS, absent = "the burner cycles, or not found")]
+    #[field("t_\\infty", DEGREE_CELSIUS, absent = "burner or stages cycle, or not found")]
     pub steady_temperature: ThermodynamicTemperature,
     /// Cycles until they repeat to one part in 10^9.
     #[field("N", ONE, detail = true)]
     pub settling_count: Ratio,
-    /// Time followed: until the cycles repeat, or the plant comes to rest, or a thousand cycles or a week are over.
+    /// Time followed: until the cycles repeat, or the plant comes to rest, or 500 cycles or a week are over.
     #[field("\\tau_N", MINUTE, absent = "the sum did not end", detail = true)]
     pub followed_time: Time,
+    /// Time of a whole cycle of the stages, where these change over while the burner burns without stopping.
+    #[field("\\tau_{st}", SECOND, absent = "the stages do not cycle by themselves")]
+    pub stage_period: Time,
     /// Time at which the limit thermostat locks the burner out.
     #[field("\\tau_{lim}", MINUTE, absent = "it does not trip")]
     pub limit_trip_time: Time,
@@ -91,10 +94,11 @@ plant_rules! {
     refuse NO_TURNDOWN on "low_output": super::plant::NO_TURNDOWN_TEXT;
     refuse NO_DIFFERENTIAL on "cut_in_temperature": super::plant::NO_DIFFERENTIAL_TEXT;
     notice NEVER_STOPS on "steady_temperature": "the cut-out is not reached: circuits and casing take all the burner gives, it burns without stopping";
+    notice STAGES_CYCLE on "stage_period": "the cut-out is not reached: the burner burns without stopping, its stages changing over as they come to repeat";
     notice NEVER_LIGHTS on "steady_temperature": "the plant comes to rest above the cut-in: the burner never lights again";
     notice DEMAND_ENDS on "steady_temperature": "no heat is asked for at the end: the burner stands and the plant comes to rest; the switchings until then are in the table";
     notice LIMIT_TRIPS on "limit_trip_time": "the limit thermostat locks the burner out: it stays off until reset by hand";
-    notice NOT_REPEATING on "on_time": "the cycles did not repeat within the thousand, or the week, that were followed (see the table of switchings)";
+    notice NOT_REPEATING on "on_time": "the cycles did not repeat within the 500, or the week, that were followed (see the table of switchings)";
     notice NOT_FOUND on "on_time": super::plant::NOT_FOUND_TEXT;
     notice SHORT_CYCLES on "start_rate": "the burner starts more than twelve times an hour (a notice of ours, common practice without a source): look at differential, water content and turn-down";
 }
@@ -106,14 +110,23 @@ struct Cycle {
     steady: f64,
     count: f64,
     followed: f64,
+    stages: f64,
     trip: f64,
 }
 
-const NONE: Cycle =
-    Cycle { on: f64::NAN, off: f64::NAN, mean: f64::NAN, steady: f64::NAN, count: f64::NAN, followed: f64::NAN, trip: f64::NAN };
+const NONE: Cycle = Cycle {
+    on: f64::NAN,
+    off: f64::NAN,
+    mean: f64::NAN,
+    steady: f64::NAN,
+    count: f64::NAN,
+    followed: f64::NAN,
+    stages: f64::NAN,
+    trip: f64::NAN,
+};
 
 /// Cycles followed at most.
-const MOST_CYCLES: usize = 1000;
+const MOST_CYCLES: usize = 500;
 
 impl CircuitCycling {
     fn follow(&self, input: &CircuitCyclingState, mut switchings: Option<&mut Switchings>) -> Cycle {
@@ -126,6 +139,8 @@ impl CircuitCycling {
         let controls = Controls { anti_cycling: input.anti_cycling_delay.si(), ..controls }.under(&self.demand);
         let (mut lit, mut stopped, mut on, mut off, mut trip) = (f64::NAN, f64::NAN, f64::NAN, f64::NAN, f64::NAN);
         let (mut heat_when_lit, mut mean, mut last_on) = (f64::NAN, f64::NAN, f64::NAN);
+        // While the burner burns on: when the high stage last came back, the heat put in by then, the stages' cycle.
+        let (mut raised, mut heat_when_raised, mut stages) = (f64::NAN, f64::NAN, f64::NAN);
         let (mut count, mut repeats, mut changes_left) = (0_usize, false, self.demand.changes.len());
         let outcome = run(&mut laid.model, &controls, &[], Peak::Ignored, &Bounds::USUAL, None, |what, time, model, state| {
             if let Some(list) = switchings.as_deref_mut() {
@@ -135,6 +150,7 @@ impl CircuitCycling {
                 What::BurnerStops => {
                     (last_on, on) = (on, time - lit);
                     stopped = time;
+                    (raised, stages) = (f64::NAN, f64::NAN);
                 }
                 What::BurnerLights => {
                     let last_off = off;
@@ -150,10 +166,23 @@ impl CircuitCycling {
                         return Then::Stop;
                     }
                 }
+                What::HighStage(true) => {
+                    let last = stages;
+                    stages = time - raised;
+                    let heat = model.heat_put_in(state);
+                    mean = (heat - heat_when_raised) / stages;
+                    (raised, heat_when_raised) = (time, heat);
+                    count += 1;
+                    repeats = changes_left == 0 && ((stages - last) / stages).abs() < 1e-9;
+                    if repeats || count >= MOST_CYCLES {
+                        return Then::Stop;
+                    }
+                }
                 What::LimitTrips => trip = time,
                 What::Demand(_) => {
                     changes_left -= 1;
                     (lit, stopped, on, off) = (f64::NAN, f64::NAN, f64::NAN, f64::NAN);
+                    (raised, stages) = (f64::NAN, f64::NAN);
                 }
                 _ => {}
             }
@@ -161,6 +190,7 @@ impl CircuitCycling {
         });
         let all = Cycle { count: count as f64, followed: outcome.solver.time(), trip, ..NONE };
         match outcome.ending {
+            Ending::Stopped if repeats && !stages.is_nan() => Cycle { mean, stages, ..all },
             Ending::Stopped if repeats => Cycle { on, off, mean, ..all },
             Ending::Settled => {
                 let burning = outcome.solver.rates().last().copied().unwrap_or(f64::NAN);
@@ -198,10 +228,12 @@ impl Calculation for CircuitCycling {
     fn review(&self, input: &CircuitCyclingState, output: &CircuitCyclingResult) -> Raised {
         let (rests, burns) = (!output.steady_temperature.si().is_nan(), output.mean_output.si() > input.standing_heat.si());
         let trips = !output.limit_trip_time.si().is_nan();
-        let none = output.on_time.si().is_nan() && !rests;
+        let stages = !output.stage_period.si().is_nan();
+        let none = output.on_time.si().is_nan() && !rests && !stages;
         let unfinished = output.followed_time.si().is_nan();
         Raised::NONE
             .when(NEVER_STOPS, rests && burns)
+            .when(STAGES_CYCLE, stages)
             .when(NEVER_LIGHTS, rests && !burns && !trips && self.demand.at_end())
             .when(DEMAND_ENDS, rests && !burns && !self.demand.at_end())
             .when(LIMIT_TRIPS, trips)
@@ -228,6 +260,7 @@ impl Calculation for CircuitCycling {
             steady_temperature: ThermodynamicTemperature::from_si(found.steady),
             settling_count: Ratio::from_si(found.count),
             followed_time: Time::from_si(found.followed),
+            stage_period: Time::from_si(found.stages),
             limit_trip_time: Time::from_si(found.trip),
         }
     }
@@ -310,6 +343,139 @@ mod tests {
         );
     }
 
+    /// Time and block temperature of the switchings of this name.
+    fn rows_named<'a>(table: &'a Table, name: &'a str) -> impl Iterator<Item = (f64, f64)> + 'a {
+        let values = table.columns[0].values.iter().zip(&table.columns[1].values);
+        table.row_names.iter().zip(values).filter(move |(row, _)| *row == name).map(|(_, (time, block))| (*time, *block))
+    }
+
+    fn first_reference() -> CircuitCyclingState {
+        reference(rows("heat/burner_cycling.csv").iter().find(|row| !row.text("circuit_case").is_empty()).unwrap())
+    }
+
+    #[test]
+    fn the_limit_locks_the_burner_out() {
+        // The sensor in its pocket goes on rising after the cut-out, by nearly rate times lag.
+        let lagging = CircuitCyclingState { sensor_time_constant: Time::from_si(30.0), ..first_reference() };
+        let plain = CircuitCycling::default().evaluate(&lagging).unwrap();
+        assert!(plain.on_time.si() > 0.0 && plain.limit_trip_time.si().is_nan());
+        let high = CircuitCyclingState { limit_temperature: lagging.cut_out_temperature + TemperatureInterval::from_si(30.0), ..lagging };
+        assert_eq!(CircuitCycling::default().evaluate(&high).unwrap().on_time.si(), plain.on_time.si());
+        let near = CircuitCyclingState { limit_temperature: lagging.cut_out_temperature + TemperatureInterval::from_si(0.1), ..lagging };
+        let got = CircuitCycling::default().evaluate(&near).unwrap();
+        let codes: Vec<_> = got.notices().iter().map(|notice| notice.code).collect();
+        assert!(codes.contains(&"LIMIT_TRIPS") && !codes.contains(&"NEVER_LIGHTS"), "{codes:?}");
+        assert!(got.on_time.si().is_nan());
+        // Locked out, the plant goes to the room.
+        assert!((got.steady_temperature.si() - near.room_temperature.si()).abs() < 1e-6);
+        let table = &CircuitCycling::default().tables(&near)[0];
+        let trips: Vec<_> = rows_named(table, "limit trips").collect();
+        let (stop, _) = rows_named(table, "stops").next().unwrap();
+        assert_eq!(trips.len(), 1);
+        assert!((trips[0].0 - got.limit_trip_time.si()).abs() < 1e-9 && trips[0].0 > stop && trips[0].0 < stop + 30.0);
+        assert_eq!(rows_named(table, "lights").filter(|(time, _)| *time > trips[0].0).count(), 0);
+        // At the limit from the start, it never burns.
+        let hot = CircuitCyclingState { limit_temperature: celsius(30.0), ..first_reference() };
+        let got = CircuitCycling::default().evaluate(&hot).unwrap();
+        assert_eq!((got.limit_trip_time.si(), got.mean_output.si()), (0.0, 0.0));
+    }
+
+    #[test]
+    fn demand_comes_and_goes() {
+        let input = first_reference();
+        let always = CircuitCycling::default().evaluate(&input).unwrap();
+        let minutes = |values: &[f64]| values.iter().map(|t| Time::from_si(t * 60.0)).collect::<Vec<_>>();
+        let demand = Demand { changes: minutes(&[90.0, 150.0]), switches_pump: true, ..Demand::default() };
+        let calculation = CircuitCycling { demand, ..CircuitCycling::default() };
+        let got = calculation.evaluate(&input).unwrap();
+        // After the pause the cycle is the same again.
+        assert!((got.on_time.si() / always.on_time.si() - 1.0).abs() < 1e-7, "{:?} {:?}", got.on_time, always.on_time);
+        assert!((got.off_time.si() / always.off_time.si() - 1.0).abs() < 1e-7);
+        assert!(got.followed_time.si() > 150.0 * 60.0);
+        let table = &calculation.tables(&input)[0];
+        for (name, at) in [("demand ends", 90.0), ("pump stops", 90.0), ("demand begins", 150.0), ("pump starts", 150.0)] {
+            let times: Vec<f64> = rows_named(table, name).map(|(time, _)| time).collect();
+            assert_eq!(times, [at * 60.0], "{name}");
+        }
+        let idle = |time: f64| time > 90.0 * 60.0 && time < 150.0 * 60.0;
+        assert_eq!(rows_named(table, "lights").filter(|(time, _)| idle(*time)).count(), 0);
+        // Where it ends for good the plant goes to the room, and that is said.
+        let demand = Demand { changes: minutes(&[90.0]), ..Demand::default() };
+        let got = CircuitCycling { demand, ..CircuitCycling::default() }.evaluate(&input).unwrap();
+        let codes: Vec<_> = got.notices().iter().map(|notice| notice.code).collect();
+        assert!(codes.contains(&"DEMAND_ENDS") && !codes.contains(&"NEVER_LIGHTS"), "{codes:?}");
+        assert!((got.steady_temperature.si() - input.room_temperature.si()).abs() < 1e-6);
+    }
+
+    #[test]
+    fn demand_is_read_and_refused_by_name() {
+        use crate::node::Node;
+        let read = |entries: &[(&str, Node)]| {
+            let node = Node::Table(entries.iter().map(|(key, value)| ((*key).into(), value.clone())).collect());
+            CircuitCycling::from_settings(&Settings::new(&node, CircuitCycling::SETTINGS).unwrap()).map(|made| made.demand)
+        };
+        assert_eq!(read(&[]).unwrap(), Demand::default());
+        let times = |texts: &[&str]| Node::List(texts.iter().map(|text| Node::from(*text)).collect());
+        let given = [("demand", Node::from("off")), ("demand_changes", times(&["6 h", "480 min"])), ("pump", Node::from("with_demand"))];
+        let demand = read(&given).unwrap();
+        assert!(!demand.at_start && demand.switches_pump && !demand.at_end());
+        assert_eq!(demand.changes, [Time::from_si(21_600.0), Time::from_si(28_800.0)]);
+        assert_eq!(read(&[("demand_changes", times(&["2 h", "1 h"]))]).err().unwrap().field(), "demand_changes");
+        assert!(read(&[("demand_changes", times(&["200 h"]))]).is_err());
+    }
+
+    #[test]
+    fn stages_change_over_below_the_cut_out() {
+        let input = CircuitCyclingState {
+            low_output: Power::from_si(4000.0),
+            turn_down_band: TemperatureInterval::from_si(4.0),
+            ..first_reference()
+        };
+        let calculation = CircuitCycling { turndown: Turndown::TwoStage, ..CircuitCycling::default() };
+        let table = &calculation.tables(&input)[0];
+        let low: Vec<_> = rows_named(table, "low stage").collect();
+        assert!(!low.is_empty() && low.iter().all(|(_, block)| (block - (input.cut_out_temperature.si() - 4.0)).abs() < 1e-6), "{low:?}");
+    }
+
+    #[test]
+    fn stages_may_cycle_while_the_burner_burns_on() {
+        // A load between the two outputs: the low stage does not hold the temperature, the high one raises it.
+        let input = CircuitCyclingState {
+            burner_output: Power::from_si(6000.0),
+            low_output: Power::from_si(400.0),
+            turn_down_band: TemperatureInterval::from_si(4.0),
+            ..first_reference()
+        };
+        let calculation = CircuitCycling { turndown: Turndown::TwoStage, ..CircuitCycling::default() };
+        let got = calculation.evaluate(&input).unwrap();
+        let codes: Vec<_> = got.notices().iter().map(|notice| notice.code).collect();
+        assert!(codes.contains(&"STAGES_CYCLE") && !codes.contains(&"NOT_REPEATING"), "{codes:?}");
+        assert!(got.stage_period.si() > 0.0 && got.on_time.si().is_nan());
+        assert!(got.mean_output.si() > 400.0 && got.mean_output.si() < 6000.0);
+        let table = &calculation.tables(&input)[0];
+        let highs: Vec<f64> = rows_named(table, "high stage").map(|(time, _)| time).collect();
+        let [.., before, last] = highs.as_slice() else { panic!("{highs:?}") };
+        assert!(((last - before) / got.stage_period.si() - 1.0).abs() < 1e-9);
+        assert_eq!(rows_named(table, "stops").count(), 0);
+    }
+
+    #[test]
+    fn what_does_not_end_is_not_called_never() {
+        // Water and a room that gathers heat for years: no cycle repeats within 500, or a week.
+        let slow = CircuitCyclingState {
+            room_heat_capacity: HeatCapacity::from_si(2e9),
+            room_loss: ThermalConductance::from_si(20.0),
+            ..first_reference()
+        };
+        let got = CircuitCycling::default().evaluate(&slow).unwrap();
+        let codes: Vec<_> = got.notices().iter().map(|notice| notice.code).collect();
+        assert!(
+            !codes.contains(&"NOT_FOUND") && codes.contains(&"NOT_REPEATING") && !codes.iter().any(|code| code.starts_with("NEVER")),
+            "{codes:?}"
+        );
+        assert!(got.on_time.si().is_nan() && got.steady_temperature.si().is_nan() && got.followed_time.si() > 0.0);
+    }
+
     #[test]
     fn delay_and_limits() {
         let rows = rows("heat/burner_cycling.csv");
@@ -323,6 +489,11 @@ mod tests {
         let cold_cut_in = CircuitCyclingState { cut_in_temperature: celsius(15.0), ..reference(row) };
         let got = CircuitCycling::default().evaluate(&cold_cut_in).unwrap();
         assert!(got.notices().iter().any(|notice| notice.code == "NEVER_LIGHTS"));
+        // The delay makes the off times equal at once; the cycle counts only when the rest repeats too.
+        let table = &CircuitCycling::default().tables(&held)[0];
+        let lights: Vec<f64> = rows_named(table, "lights").map(|(_, block)| block).collect();
+        let [.., last, end] = lights.as_slice() else { panic!("{lights:?}") };
+        assert!((last - end).abs() < 1e-6 && *end < held.cut_in_temperature.si(), "{lights:?}");
         let none = CircuitCyclingState { cut_in_temperature: celsius(80.0), ..reference(row) };
         assert_eq!(CircuitCycling::default().evaluate(&none).err().unwrap().code(), "NO_DIFFERENTIAL");
     }

@@ -578,6 +578,39 @@ pub(crate) mod tests {
     }
 
     #[test]
+    fn what_does_not_end_is_not_called_never() {
+        // Five tonnes with next to no loss take months; with water circulating by its weight nothing
+        // proves what the rest will be before it is there.
+        let slow = |height: f64| CoolDownState {
+            metal_mass: Mass::from_si(5000.0),
+            casing_loss: ThermalConductance::from_si(0.01),
+            pipe_loss: LinearTransmittance::from_si(0.02),
+            pressure_drop: Pressure::from_si(4000.0),
+            emitter_height: Length::from_si(height),
+            ..bypass()
+        };
+        for (pump_runs, height) in [(false, 2.0), (true, f64::NAN)] {
+            let mut calculation = CoolDown { pump_runs, ..CoolDown::default() };
+            let got = calculation.evaluate(&slow(height)).unwrap();
+            let codes: Vec<_> = got.notices().iter().map(|notice| notice.code).filter(|code| *code != "UNUSUAL").collect();
+            assert!(codes.contains(&"NOT_FOUND") && !codes.contains(&"NEVER"), "{codes:?}");
+            assert!(got.time.si().is_nan() && got.steady_temperature.si().is_nan());
+            calculation.layout.circuits.push(radiator(Opening::ClosedAfter));
+            let both = calculation.evaluate(&slow(height)).unwrap();
+            let codes: Vec<_> = both.notices().iter().map(|notice| notice.code).collect();
+            assert!(codes.contains(&"NOT_FOUND_AFTER") && !codes.contains(&"NEVER_AFTER"), "{codes:?}");
+            assert!(both.time_after.si().is_nan() && both.steady_temperature_after.si().is_nan());
+        }
+        // And where a pilot flame holds the second state up, that is said as never.
+        let mut calculation = CoolDown::default();
+        calculation.layout.circuits.push(radiator(Opening::ClosedAfter));
+        let target_temperature = ThermodynamicTemperature::from_si(313.15);
+        let got = calculation.evaluate(&CoolDownState { standing_heat: Power::from_si(200.0), target_temperature, ..bypass() }).unwrap();
+        assert!(got.time.si() > 0.0 && got.time_after.si().is_nan());
+        assert!(got.notices().iter().any(|notice| notice.code == "NEVER_AFTER"));
+    }
+
+    #[test]
     fn degenerate_plants_are_refused() {
         let code = |change: &dyn Fn(&mut CoolDownState)| {
             let mut input = bypass();

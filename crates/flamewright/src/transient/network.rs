@@ -9,10 +9,9 @@
 //! Every loss is integrated beside the temperatures, so that what the parts have given off and
 //! what is still stored can be compared at any moment: both methods of the solver keep that sum.
 
-use super::solver::System;
+use super::solver::{System, power, total};
 use crate::convection::natural::FREE_FALL;
-use crate::math::{cos, exp_branch_free, pow, sqrt};
-use crate::pipe::math::natural_logarithm;
+use crate::math::{cos, pow, sqrt};
 use crate::water::liquid;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -85,10 +84,20 @@ impl FittedLoss {
     }
 }
 
-/// `base^exponent` for a base above zero and an exponent from 0 to 1; a third of the time of `libm`'s power.
+/// Sum of the excess of each temperature over the room, K.
 #[inline(always)]
-fn power(base: f64, exponent: f64) -> f64 {
-    exp_branch_free(exponent * natural_logarithm(base))
+fn excess(temperatures: &[f64], room: f64) -> f64 {
+    let mut lanes = [0.0; 4];
+    let fours = temperatures.chunks_exact(4);
+    for (lane, temperature) in lanes.iter_mut().zip(fours.remainder()) {
+        *lane += temperature - room;
+    }
+    for four in fours {
+        for (lane, temperature) in lanes.iter_mut().zip(four) {
+            *lane += temperature - room;
+        }
+    }
+    total(lanes)
 }
 
 impl HeatLoss {
@@ -767,7 +776,7 @@ impl Model {
 
     /// Largest distance of any temperature from that of another state, K.
     pub(crate) fn distance(&self, state: &[f64], other: &[f64]) -> f64 {
-        state[..self.temperatures].iter().zip(other).fold(0.0, |most, (a, b)| f64::max(most, (a - b).abs()))
+        state[..self.temperatures].iter().zip(other).fold(0.0, |most, (a, b)| if (a - b).abs() > most { (a - b).abs() } else { most })
     }
 }
 
@@ -791,13 +800,15 @@ impl System for Model {
         for chain in &self.chains {
             let (from, to) = (chain.from, chain.to);
             let conveyance = self.conveyance(chain, state);
-            let (cells, per_capacity, decay) = (&temperatures[from..to], &self.per_capacity[from..to], &self.decay[from..to]);
-            let change = &mut change[from..to];
+            let n = to - from;
+            let (cells, per_capacity, decay) =
+                (&temperatures[from..to][..n], &self.per_capacity[from..to][..n], &self.decay[from..to][..n]);
+            let change = &mut change[from..to][..n];
             change[0] = conveyance * per_capacity[0] * (water - cells[0]) - decay[0] * (cells[0] - room);
-            for i in 1..cells.len() {
+            for i in 1..n {
                 change[i] = conveyance * per_capacity[i] * (cells[i - 1] - cells[i]) - decay[i] * (cells[i] - room);
             }
-            returned += conveyance * (cells[cells.len() - 1] - water);
+            returned += conveyance * (cells[n - 1] - water);
         }
 
         let firing = self.firing_power(state);
@@ -811,11 +822,8 @@ impl System for Model {
 
         let mut to_room = 0.0;
         for (sink, book) in self.sinks.iter().zip(books.iter_mut()) {
-            let mut excess = 0.0;
-            for temperature in &temperatures[sink.from..sink.to] {
-                excess += temperature - room;
-            }
-            let mut power = sink.linear * excess;
+            let cells = &temperatures[sink.from..sink.to];
+            let mut power = if sink.linear == 0.0 { 0.0 } else { sink.linear * excess(cells, room) };
             if !sink.rest.is_linear() {
                 for node in sink.from..sink.to {
                     let beyond = sink.rest.beyond_linear(temperatures[node], room);

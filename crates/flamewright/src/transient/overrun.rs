@@ -352,5 +352,38 @@ mod tests {
         let got = PumpOverrun::default().evaluate(&overrun(80.0)).unwrap();
         assert_eq!(got.stop_time.si(), 0.0);
         assert_eq!(got.notices()[0].code, "ALREADY_OPEN");
+        // The pump standing from the start, hot metal still warms the water: that is the peak then.
+        let hot = OverrunState {
+            film_conductance: ThermalConductance::from_si(300.0),
+            metal_temperature: ThermodynamicTemperature::from_si(373.15),
+            overrun_differential: TemperatureInterval::from_si(40.0),
+            ..overrun(80.0)
+        };
+        let got = PumpOverrun::default().evaluate(&hot).unwrap();
+        let (metal, water) = Plant::of(&hot).capacities();
+        let mixed = (metal * 373.15 + water * 353.15) / (metal + water);
+        assert_eq!((got.stop_time.si(), got.restart_count.si()), (0.0, 0.0));
+        assert!(got.peak_after_stop.si() > mixed - 2.0 && got.peak_after_stop.si() < mixed, "{:?} {mixed}", got.peak_after_stop);
+    }
+
+    #[test]
+    fn what_does_not_end_is_not_called_never() {
+        let slow = OverrunState {
+            metal_mass: Mass::from_si(5000.0),
+            casing_loss: ThermalConductance::from_si(0.01),
+            pipe_loss: LinearTransmittance::from_si(0.02),
+            ..overrun(60.0)
+        };
+        let mut calculation = PumpOverrun::default();
+        calculation.layout.circuits.push(radiator(Opening::ClosedAfter));
+        for circuits in [Vec::new(), calculation.layout.circuits] {
+            let after = !circuits.is_empty();
+            let layout = Layout { circuits, ..Layout::default() };
+            let got = PumpOverrun { layout }.evaluate(&slow).unwrap();
+            let codes: Vec<_> = got.notices().iter().map(|notice| notice.code).collect();
+            assert_eq!(codes.contains(&"NOT_FOUND"), !after, "{codes:?}");
+            assert_eq!(codes.contains(&"NOT_FOUND_AFTER"), after, "{codes:?}");
+            assert!(!codes.contains(&"NEVER") && !codes.contains(&"NEVER_AFTER"), "{codes:?}");
+        }
     }
 }

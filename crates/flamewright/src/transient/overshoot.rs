@@ -221,6 +221,7 @@ mod tests {
     use super::super::plant::with_plant;
     use super::*;
     use crate::record::Record;
+    use alloc::vec::Vec;
 
     fn firing() -> OvershootState {
         let rest = OvershootState::read([("burner_output", "20 kW"), ("cut_out_temperature", "80 degC"), ("limit_temperature", "95 degC")]);
@@ -284,6 +285,87 @@ mod tests {
         let got = Overshoot::default().evaluate(&prompt).unwrap();
         assert!(got.overshoot_with_pump_stopped.si().abs() < 1e-6);
         assert!(got.notices().iter().any(|notice| notice.code == "NO_RESIDUAL_HEAT"));
+    }
+
+    /// Hot metal, cool water and a long loop as cool: the water rises until the metal's heat balances
+    /// the cool return, falls as the metal does, and rises again when its own heat comes round.
+    fn comes_round() -> OvershootState {
+        OvershootState {
+            burner_output: Power::from_si(100.0),
+            cut_out_temperature: ThermodynamicTemperature::from_si(334.15),
+            water_content: Volume::from_si(0.002),
+            film_conductance: ThermalConductance::from_si(120.0),
+            metal_temperature: ThermodynamicTemperature::from_si(673.15),
+            block_temperature: ThermodynamicTemperature::from_si(333.15),
+            circuit_temperature: ThermodynamicTemperature::from_si(333.15),
+            flow_length: Length::from_si(30.0),
+            return_length: Length::from_si(30.0),
+            ..firing()
+        }
+    }
+
+    /// All maxima of the water from the start of a plant, on short steps of another tolerance.
+    fn maxima(laid: &mut Laid, pump: bool) -> Vec<(f64, f64)> {
+        laid.model.set_pump(pump);
+        laid.model.set_firing(crate::transient::network::Firing::OFF);
+        let start = laid.model.initial().to_vec();
+        let mut solver = crate::transient::solver::Solver::new(&laid.model, &start, 1e-9, 1_000_000);
+        let (mut found, mut rising, mut last) = (Vec::new(), false, start[0]);
+        for second in 1..4000 {
+            let until = f64::from(second);
+            while solver.time() < until {
+                solver.step(&mut laid.model, until).unwrap();
+            }
+            let now = solver.state()[0];
+            if rising && now <= last {
+                found.push((last, until - 1.0));
+            }
+            (rising, last) = (now > last, now);
+        }
+        found
+    }
+
+    #[test]
+    fn a_later_higher_peak_is_the_one_given() {
+        let fired = FiredPlant::of(&comes_round());
+        let mut laid = Plant::of(&comes_round()).lay_out(&Layout::default(), State::Before, alloc::vec![fired.sensor()]).unwrap();
+        let all = maxima(&mut laid, true);
+        assert!(all.len() >= 2 && all[1].0 > all[0].0 + 1.0, "{all:?}");
+        let highest = all.iter().fold(0.0, |most, (value, _)| f64::max(most, *value));
+        let (value, time) = peak(&mut laid, true);
+        assert!((value - highest).abs() < 0.05 && value >= highest - 1e-6, "{value} {all:?}");
+        assert!(all.iter().any(|(height, at)| *height == highest && (at - time).abs() <= 1.0), "{time} {all:?}");
+        let got = Overshoot::default().evaluate(&comes_round()).unwrap();
+        assert!((got.peak_with_pump_running.si() - value).abs() < 0.5, "{:?} {value}", got.peak_with_pump_running);
+    }
+
+    #[test]
+    fn the_peak_after_an_overrun_by_gravity_is_the_highest_of_all() {
+        // The pump stopped, water goes on round by its weight.
+        let input = OvershootState { pressure_drop: Pressure::from_si(2000.0), emitter_height: Length::from_si(4.0), ..comes_round() };
+        let mut laid = Plant::of(&input).lay_out(&Layout::default(), State::Before, alloc::vec![]).unwrap();
+        let all = maxima(&mut laid, false);
+        let highest = all.iter().fold(0.0, |most, (value, _)| f64::max(most, *value));
+        let (value, _) = peak(&mut laid, false);
+        assert!(!all.is_empty() && (value - highest).abs() < 0.05 && value >= highest - 1e-6, "{value} {all:?}");
+    }
+
+    #[test]
+    fn every_kind_of_burner_overshoots_by_what_it_gives_at_the_end() {
+        let low = OvershootState { low_output: Power::from_si(5000.0), turn_down_band: TemperatureInterval::from_si(10.0), ..firing() };
+        let of = |turndown| Overshoot { turndown, ..Overshoot::default() }.evaluate(&low).unwrap();
+        let (fixed, staged, modulating) = (of(Turndown::Fixed), of(Turndown::TwoStage), of(Turndown::Modulating));
+        // In the low stage the metal holds about a quarter of the residual heat.
+        let share = staged.residual_heat.si() / fixed.residual_heat.si();
+        assert!((share - 0.25).abs() < 0.03, "{share}");
+        assert!(staged.overshoot_with_pump_stopped.si() < 0.4 * fixed.overshoot_with_pump_stopped.si());
+        assert!(modulating.residual_heat.si() < fixed.residual_heat.si() && modulating.firing_time.si() > fixed.firing_time.si());
+        let none = OvershootState { low_output: Power::from_si(f64::NAN), ..low };
+        let refused = Overshoot { turndown: Turndown::Modulating, ..Overshoot::default() }.evaluate(&none);
+        assert_eq!(refused.err().unwrap().code(), "NO_TURNDOWN");
+        // A limit below the cut-out acts before it.
+        let below = OvershootState { limit_temperature: ThermodynamicTemperature::from_si(350.15), ..firing() };
+        assert!(Overshoot::default().evaluate(&below).unwrap().notices().iter().any(|notice| notice.code == "TRIPS_FIRING"));
     }
 
     #[test]

@@ -437,6 +437,7 @@ pub(crate) fn run(
         steady_found = model.settle(&mut steady);
 
         // Steps until one of them happens.
+        let mut distance = model.distance(solver.state(), &steady);
         'steps: loop {
             if solver.time() >= until {
                 if moment_due {
@@ -445,7 +446,7 @@ pub(crate) fn run(
                 end!(Ending::Horizon);
             }
             // Close to rest, a level at the steady temperature itself would be passed by rounding only.
-            let near_rest = steady_found && model.distance(solver.state(), &steady) < 1e3 * bounds.tolerance;
+            let near_rest = steady_found && distance < 1e3 * bounds.tolerance;
             let only_by_rounding = |node: usize, level: f64| near_rest && (steady[node] - level).abs() < 10.0 * bounds.tolerance;
             if let Err(halt) = solver.step(model, until) {
                 end!(Ending::Failed(halt));
@@ -520,8 +521,8 @@ pub(crate) fn run(
                 }
                 break 'steps;
             }
+            distance = model.distance(solver.state(), &steady);
             if steady_found && !moment_due {
-                let distance = model.distance(solver.state(), &steady);
                 // In a passive network no temperature ever leaves the band its largest distance from
                 // the steady state allows (its matrix is an M-matrix), so what lies beyond cannot
                 // come. Where flow or fire hangs on the temperatures that is not so, but without

@@ -138,7 +138,7 @@ const NONE: Found = Found {
 };
 
 /// Stops of the burner followed at most.
-const MOST_STOPS: f64 = 2000.0;
+const MOST_STOPS: f64 = 1000.0;
 
 impl WarmUp {
     fn follow(&self, input: &WarmUpState, mut switchings: Option<&mut Switchings>) -> Found {
@@ -321,8 +321,74 @@ mod tests {
         let hot = WarmUpState { target_temperature: ThermodynamicTemperature::from_si(363.15), ..cold() };
         let got = WarmUp::default().evaluate(&hot).unwrap();
         assert!(got.time.si().is_nan() && got.stop_count.si() > 0.0);
-        assert!(got.notices().iter().any(|notice| notice.code == "NEVER"));
+        // It repeats its cycle below: the block gets no hotter than the cut-out.
+        assert_eq!(codes(&got), ["NEVER"]);
+        assert!((got.highest_temperature.si() - 353.15).abs() < 1e-6, "{}", got.highest_temperature.si());
         let weak = WarmUpState { burner_output: Power::from_si(100.0), ..cold() };
-        assert!(WarmUp::default().evaluate(&weak).unwrap().time.si().is_nan());
+        let got = WarmUp::default().evaluate(&weak).unwrap();
+        assert!(got.time.si().is_nan());
+        assert_eq!(codes(&got), ["NEVER"]);
+        assert!((got.highest_temperature.si() - 293.15 - 100.0 / 8.7).abs() < 0.2, "{}", got.highest_temperature.si());
+        let off = WarmUp { demand: Demand { at_start: false, ..Demand::default() }, ..WarmUp::default() };
+        let got = off.evaluate(&cold()).unwrap();
+        assert_eq!(codes(&got), ["NEVER"]);
+        assert!((got.highest_temperature.si() - 293.15).abs() < 1e-9);
+    }
+
+    fn codes(got: &crate::calculation::Evaluated<WarmUp>) -> Vec<&'static str> {
+        got.notices().iter().map(|notice| notice.code).filter(|code| *code != "UNUSUAL").collect()
+    }
+
+    #[test]
+    fn what_does_not_end_is_not_called_never() {
+        // A room that takes years to warm to 25 degC: no week of cycles tells.
+        let slow = WarmUpState {
+            room_heat_capacity: HeatCapacity::from_si(5e9),
+            target_temperature: ThermodynamicTemperature::from_si(298.15),
+            room_loss: ThermalConductance::from_si(20.0),
+            ..cold()
+        };
+        let calculation = WarmUp { watched: Watched::Room, ..WarmUp::default() };
+        let got = calculation.evaluate(&slow).unwrap();
+        assert!(got.time.si().is_nan() && got.highest_temperature.si().is_nan());
+        assert_eq!(codes(&got), ["NOT_FOUND"]);
+    }
+
+    #[test]
+    fn demand_limit_and_delay_are_obeyed() {
+        let plain = WarmUp::default().evaluate(&cold()).unwrap().time.si();
+        // Asked for after an hour, it is there an hour later; with a pause on the way, later still.
+        let minutes = |values: &[f64]| values.iter().map(|t| Time::from_si(t * 60.0)).collect::<Vec<_>>();
+        let late = |changes: &[f64]| {
+            let demand = Demand { at_start: false, changes: minutes(changes), ..Demand::default() };
+            WarmUp { demand, ..WarmUp::default() }
+        };
+        let hour = late(&[60.0]).evaluate(&cold()).unwrap().time.si();
+        assert!((hour - 3600.0 - plain).abs() < 1e-5, "{hour} {plain}");
+        assert!(late(&[60.0, 62.0, 72.0]).evaluate(&cold()).unwrap().time.si() > hour + 590.0);
+        let table = &late(&[60.0]).tables(&cold())[0];
+        assert_eq!(table.row_names, ["demand begins", "lights"]);
+        assert_eq!(table.columns[0].values, [3600.0, 3600.0]);
+        // A limit below the target locks out on the way, at that temperature.
+        let tight = WarmUpState { limit_temperature: ThermodynamicTemperature::from_si(323.15), ..cold() };
+        let got = WarmUp::default().evaluate(&tight).unwrap();
+        assert!(got.time.si().is_nan() && got.limit_trip_time.si() > 0.0 && got.limit_trip_time.si() < plain);
+        assert_eq!(codes(&got), ["NEVER", "LIMIT_TRIPS"]);
+        assert!((got.highest_temperature.si() - 323.15).abs() < 1e-3, "{}", got.highest_temperature.si());
+        // An emitter that needs more than one burn waits for the delay.
+        let emitter = WarmUpState {
+            emitter_output: Power::from_si(1500.0),
+            emitter_heat_capacity: HeatCapacity::from_si(400_000.0),
+            target_temperature: ThermodynamicTemperature::from_si(347.0),
+            pump_flow: MassRate::from_si(0.05),
+            ..cold()
+        };
+        let calculation = WarmUp { watched: Watched::Emitter, ..WarmUp::default() };
+        let prompt = calculation.evaluate(&emitter).unwrap();
+        assert!(prompt.stop_count.si() >= 1.0, "{:?}", prompt.output);
+        let delayed = WarmUpState { anti_cycling_delay: Time::from_si(1200.0), ..emitter };
+        // Later, or the pauses let the emitter lose what it gained.
+        let later = calculation.evaluate(&delayed).unwrap();
+        assert!(!(later.time.si() <= prompt.time.si() + 60.0), "{:?} {:?}", later.output, prompt.output);
     }
 }
