@@ -1694,31 +1694,33 @@ typedef struct {
 
 // What comes out of fw_cool_down.
 typedef struct {
-    // Time until the target is reached; NaN means: never.
+    // Time until the target is reached; NaN means: never, or not found.
     fw_second time;
-    // Temperature of the water coming back to the block at that moment; NaN means: no flow, or never.
+    // Temperature of the water coming back to the block at that moment; NaN means: no flow, never, or not
+    // found.
     fw_kelvin return_temperature;
-    // Heat that block, pipes and emitters have released by then; NaN means: never.
+    // Heat that block, pipes and emitters have released by then; NaN means: never, or not found.
     fw_joule heat_released;
-    // Heat given off by the casing; NaN means: never.
+    // Heat given off by the casing; NaN means: never, or not found.
     fw_joule casing_heat;
-    // Heat given off by the pipes of all circuits; NaN means: never.
+    // Heat given off by the pipes of all circuits; NaN means: never, or not found.
     fw_joule pipe_heat;
-    // Heat given off by the emitters of all circuits; NaN means: never.
+    // Heat given off by the emitters of all circuits; NaN means: never, or not found.
     fw_joule emitter_heat;
-    // Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    // Heat that block, pipes and emitters still hold over the room; NaN means: never, or not found.
     fw_joule heat_left;
     // Temperature at the point watched after an endless time; NaN means: none: heat is put in and none is
-    // lost.
+    // lost, or not found.
     fw_kelvin steady_temperature;
-    // Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    // Share by which heat put in, stored and given off fail to balance; NaN means: never, or not found.
     fw_ratio imbalance;
     // Time until the target is reached with the circuits in their second state; NaN means: no circuit
-    // changes over, or never.
+    // changes over, never, or not found.
     fw_second time_after;
-    // Heat given off by the emitters by then; NaN means: no circuit changes over, or never.
+    // Heat given off by the emitters by then; NaN means: no circuit changes over, never, or not found.
     fw_joule emitter_heat_after;
-    // Temperature after an endless time in that state; NaN means: no circuit changes over, or none.
+    // Temperature after an endless time in that state; NaN means: no circuit changes over, none, or not
+    // found.
     fw_kelvin steady_temperature_after;
 } fw_cool_down_output;
 
@@ -1825,33 +1827,37 @@ typedef struct {
 
 // What comes out of fw_pump_overrun.
 typedef struct {
-    // Time until the pump stops for the first time; NaN means: never.
+    // Time until the pump stops for the first time; NaN means: never, or not found.
     fw_second stop_time;
-    // Temperature of the water in the block at that moment; NaN means: never.
+    // Temperature of the water in the block at that moment; NaN means: never, or not found.
     fw_kelvin block_temperature_at_stop;
-    // Temperature of the returning water just before; NaN means: never, or no flow.
+    // Temperature of the returning water just before; NaN means: never, not found, or no flow.
     fw_kelvin return_temperature_at_stop;
-    // Heat the overrun has carried out of block, pipes and emitters; NaN means: never.
+    // Heat the overrun has carried out of block, pipes and emitters; NaN means: never, or not found.
     fw_joule heat_rejected;
-    // Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    // Heat that block, pipes and emitters still hold over the room; NaN means: never, or not found.
     fw_joule heat_left;
     // Highest temperature of the block's water after the pump has stopped for the first time, with the
-    // pump then left off; NaN means: never.
+    // pump then left off; NaN means: never, or not found.
     fw_kelvin peak_after_stop;
     // How often the residual heat starts the pump again.
     fw_ratio restart_count;
-    // Time until the pump has stopped for good; NaN means: never.
+    // Time until the pump has stopped for good; NaN means: never, or not found.
     fw_second final_stop_time;
     // Temperature of the thermostat's place after an endless time with the pump running; NaN means: none:
-    // heat is put in and none is lost.
+    // heat is put in and none is lost, or not found.
     fw_kelvin steady_temperature;
-    // Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never.
+    // Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never, or
+    // not found.
     fw_ratio imbalance;
     // Time until the pump stops for the first time with the circuits in their second state; NaN means: no
-    // circuit changes over, or never.
+    // circuit changes over, never, or not found.
     fw_second stop_time_after;
+    // Temperature of the thermostat's place after an endless time with the pump running, in that state;
+    // NaN means: no circuit changes over, none, or not found.
+    fw_kelvin steady_temperature_after;
     // Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they
-    // agree; NaN means: not observed, or never.
+    // agree; NaN means: not observed, never, or not found.
     fw_ratio deviation;
 } fw_pump_overrun_output;
 
@@ -1936,45 +1942,56 @@ typedef struct {
     // Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
     // means: as the block.
     fw_kelvin circuit_temperature;
-    // Output of the burner to the block; allowed 10 to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000
-    // (1 kW to 500 kW).
+    // Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    // to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
     fw_watt burner_output;
-    // Temperature at which the control thermostat stops the burner; allowed 273.15 to 423.15 (0 °C to 150
-    // °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    // Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    // kW); NaN means: one output only.
+    fw_watt low_output;
+    // How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    // turn down; allowed 0.1 to 60; default 5.
+    fw_kelvin_difference turn_down_band;
+    // Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    // to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
     fw_kelvin cut_out_temperature;
     // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     // 0.
     fw_second sensor_time_constant;
-    // Operating value of the limit thermostat; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15
-    // to 388.15 (80 °C to 115 °C); NaN means: not compared.
+    // Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    // out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    // to 115 °C); NaN means: no limit thermostat.
     fw_kelvin limit_temperature;
 } fw_overshoot_input;
 
 // What comes out of fw_overshoot.
 typedef struct {
-    // Time until the thermostat stops the burner; NaN means: the burner never stops.
+    // Time until the thermostat stops the burner; NaN means: the burner never stops, or not found.
     fw_second firing_time;
-    // Temperature of the block's water as the burner stops; NaN means: the burner never stops.
+    // Temperature of the block's water as the burner stops; NaN means: the burner never stops, or not
+    // found.
     fw_kelvin temperature_at_cut_out;
-    // Heat the metal then holds over the water; NaN means: the burner never stops.
+    // Heat the metal then holds over the water; NaN means: the burner never stops, or not found.
     fw_joule residual_heat;
     // Highest temperature of the block's water if the pump stops with the burner; NaN means: the burner
-    // never stops.
+    // never stops, or not found.
     fw_kelvin peak_with_pump_stopped;
-    // Time of that peak after the burner has stopped; NaN means: the burner never stops.
+    // Time of that peak after the burner has stopped; NaN means: the burner never stops, or not found.
     fw_second peak_time_with_pump_stopped;
-    // Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops.
+    // Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops, or
+    // not found.
     fw_kelvin peak_with_pump_running;
-    // Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops.
+    // Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops, or not found.
     fw_kelvin_difference overshoot_with_pump_stopped;
-    // Overshoot over the cut-out with the pump running on; NaN means: the burner never stops.
+    // Overshoot over the cut-out with the pump running on; NaN means: the burner never stops, or not
+    // found.
     fw_kelvin_difference overshoot_with_pump_running;
     // Limit less the peak with the pump stopped; negative where the limit would lock out; NaN means: no
-    // limit given, or the burner never stops.
+    // limit given, or no peak found.
     fw_kelvin_difference margin_with_pump_stopped;
-    // Limit less the peak with the pump running on; NaN means: no limit given, or the burner never stops.
+    // Limit less the peak with the pump running on; NaN means: no limit given, or no peak found.
     fw_kelvin_difference margin_with_pump_running;
-    // Temperature the block's water would reach if the burner burned on; NaN means: none: no loss.
+    // Temperature the block's water would reach if the burner burned on; NaN means: none: no loss, or not
+    // found.
     fw_kelvin steady_temperature;
 } fw_overshoot_output;
 
@@ -2074,8 +2091,14 @@ typedef struct {
     // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     // 0.
     fw_second sensor_time_constant;
+    // Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    // out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    // to 115 °C); NaN means: no limit thermostat.
+    fw_kelvin limit_temperature;
     // Differential of the control thermostat; allowed 0.1 to 60; usually 2 to 15; default 8.
     fw_kelvin_difference control_differential;
+    // Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
+    fw_second anti_cycling_delay;
     // Temperature to be reached at the point watched; allowed 243.15 to 423.15 (-30 °C to 150 °C); usually
     // 293.15 to 363.15 (20 °C to 90 °C).
     fw_kelvin target_temperature;
@@ -2083,21 +2106,26 @@ typedef struct {
 
 // What comes out of fw_warm_up.
 typedef struct {
-    // Time until the target is reached; NaN means: never.
+    // Time until the target is reached; NaN means: never, or not found.
     fw_second time;
-    // Heat the burner has given to the block by then; NaN means: never.
+    // Heat the burner has given to the block by then; NaN means: never, or not found.
     fw_joule heat_put_in;
-    // Heat that block, pipes and emitters have taken up; NaN means: never.
+    // Heat that block, pipes and emitters have taken up; NaN means: never, or not found.
     fw_joule heat_stored;
-    // Heat given off by casing and pipes; NaN means: never.
+    // Heat given off by casing and pipes; NaN means: never, or not found.
     fw_joule heat_lost;
-    // Heat given off by the emitters; NaN means: never.
+    // Heat given off by the emitters; NaN means: never, or not found.
     fw_joule emitter_heat;
-    // Temperature of the block's water at that moment; NaN means: never.
+    // Temperature of the block's water at that moment; NaN means: never, or not found.
     fw_kelvin block_temperature_then;
     // How often the burner has stopped on the way.
     fw_ratio stop_count;
-    // Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    // Highest temperature the point watched ever gets to, at rest or in a cycle that repeats; NaN means:
+    // the target is reached, or not found.
+    fw_kelvin highest_temperature;
+    // Time at which the limit thermostat locks the burner out; NaN means: it does not trip on the way.
+    fw_second limit_trip_time;
+    // Share by which heat put in, stored and given off fail to balance; NaN means: never, or not found.
     fw_ratio imbalance;
 } fw_warm_up_output;
 
@@ -2197,6 +2225,10 @@ typedef struct {
     // Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     // 0.
     fw_second sensor_time_constant;
+    // Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    // out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    // to 115 °C); NaN means: no limit thermostat.
+    fw_kelvin limit_temperature;
     // Temperature at which it lights the burner again, on falling temperature; allowed 253.15 to 423.15
     // (-20 °C to 150 °C); usually 293.15 to 363.15 (20 °C to 90 °C).
     fw_kelvin cut_in_temperature;
@@ -2209,24 +2241,32 @@ typedef double fw_per_second;
 
 // What comes out of fw_circuit_cycling.
 typedef struct {
-    // Time the burner burns in each cycle; NaN means: no repeating cycle.
+    // Time the burner burns in each cycle; NaN means: no repeating cycle, or not found.
     fw_second on_time;
-    // Time it stands in each cycle; NaN means: no repeating cycle.
+    // Time it stands in each cycle; NaN means: no repeating cycle, or not found.
     fw_second off_time;
-    // Time of a whole cycle; NaN means: no repeating cycle.
+    // Time of a whole cycle; NaN means: no repeating cycle, or not found.
     fw_second period;
-    // Starts per hour; NaN means: no repeating cycle.
+    // Starts per hour; NaN means: no repeating cycle, or not found.
     fw_per_second start_rate;
-    // Share of the time the burner burns; NaN means: no repeating cycle.
+    // Share of the time the burner burns; NaN means: no repeating cycle, or not found.
     fw_ratio duty;
     // Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping; NaN
-    // means: no repeating cycle.
+    // means: no repeating cycle, or not found.
     fw_watt mean_output;
     // Temperature of the block's water at which the plant comes to rest, where the burner burns or stands
-    // without end; NaN means: the burner cycles.
+    // without end; NaN means: burner or stages cycle, or not found.
     fw_kelvin steady_temperature;
     // Cycles until they repeat to one part in 10^9.
     fw_ratio settling_count;
+    // Time followed: until the cycles repeat, or the plant comes to rest, or 500 cycles or a week are
+    // over; NaN means: the sum did not end.
+    fw_second followed_time;
+    // Time of a whole cycle of the stages, where these change over while the burner burns without
+    // stopping; NaN means: the stages do not cycle by themselves.
+    fw_second stage_period;
+    // Time at which the limit thermostat locks the burner out; NaN means: it does not trip.
+    fw_second limit_trip_time;
 } fw_circuit_cycling_output;
 
 // What goes into fw_cool_down_fit.
@@ -6133,7 +6173,9 @@ fw_status fw_pump_overrun_unset(fw_pump_overrun_input *input);
 // wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
 // name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
 // ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
-// and conductivity, default ); NULL takes every default.
+// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
+// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes
+// every default.
 //
 // Source: energy balance of metal and water coupled by a film; first law (residual heat).
 //
@@ -6181,10 +6223,14 @@ fw_status fw_overshoot_unset(fw_overshoot_input *input);
 // name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
 // ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
 // and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
-// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `watched`
-// (The point whose temperature counts: the water of the block, its metal, the end of the flow pipe,
-// the emitter, the end of the return pipe, or a room that warms up, one of block, metal, flow_end,
-// emitter, return_end, room, default block); NULL takes every default.
+// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `demand`
+// (Whether heat is asked for at the start; without that the burner stands, whatever the thermostat
+// says, one of on, off, default on); `demand_changes` (Times from the start, rising, at which the
+// demand for heat changes over: off, on, off... where it is on at the start, default ); `pump`
+// (Whether the pump runs all the time, or only while heat is asked for, one of running, with_demand,
+// default running); `watched` (The point whose temperature counts: the water of the block, its metal,
+// the end of the flow pipe, the emitter, the end of the return pipe, or a room that warms up, one of
+// block, metal, flow_end, emitter, return_end, room, default block); NULL takes every default.
 //
 // Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 //
@@ -6232,8 +6278,12 @@ fw_status fw_warm_up_unset(fw_warm_up_input *input);
 // name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
 // ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
 // and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
-// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes
-// every default.
+// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `demand`
+// (Whether heat is asked for at the start; without that the burner stands, whatever the thermostat
+// says, one of on, off, default on); `demand_changes` (Times from the start, rising, at which the
+// demand for heat changes over: off, on, off... where it is on at the start, default ); `pump`
+// (Whether the pump runs all the time, or only while heat is asked for, one of running, with_demand,
+// default running); NULL takes every default.
 //
 // Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 //

@@ -2286,31 +2286,33 @@ struct cool_down_input {
 };
 
 struct cool_down_output {
-    /// Time until the target is reached; NaN means: never.
+    /// Time until the target is reached; NaN means: never, or not found.
     second time;
-    /// Temperature of the water coming back to the block at that moment; NaN means: no flow, or never.
+    /// Temperature of the water coming back to the block at that moment; NaN means: no flow, never, or not
+    /// found.
     kelvin return_temperature;
-    /// Heat that block, pipes and emitters have released by then; NaN means: never.
+    /// Heat that block, pipes and emitters have released by then; NaN means: never, or not found.
     joule heat_released;
-    /// Heat given off by the casing; NaN means: never.
+    /// Heat given off by the casing; NaN means: never, or not found.
     joule casing_heat;
-    /// Heat given off by the pipes of all circuits; NaN means: never.
+    /// Heat given off by the pipes of all circuits; NaN means: never, or not found.
     joule pipe_heat;
-    /// Heat given off by the emitters of all circuits; NaN means: never.
+    /// Heat given off by the emitters of all circuits; NaN means: never, or not found.
     joule emitter_heat;
-    /// Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    /// Heat that block, pipes and emitters still hold over the room; NaN means: never, or not found.
     joule heat_left;
     /// Temperature at the point watched after an endless time; NaN means: none: heat is put in and none is
-    /// lost.
+    /// lost, or not found.
     kelvin steady_temperature;
-    /// Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    /// Share by which heat put in, stored and given off fail to balance; NaN means: never, or not found.
     ratio imbalance;
     /// Time until the target is reached with the circuits in their second state; NaN means: no circuit
-    /// changes over, or never.
+    /// changes over, never, or not found.
     second time_after;
-    /// Heat given off by the emitters by then; NaN means: no circuit changes over, or never.
+    /// Heat given off by the emitters by then; NaN means: no circuit changes over, never, or not found.
     joule emitter_heat_after;
-    /// Temperature after an endless time in that state; NaN means: no circuit changes over, or none.
+    /// Temperature after an endless time in that state; NaN means: no circuit changes over, none, or not
+    /// found.
     kelvin steady_temperature_after;
 };
 
@@ -2433,33 +2435,37 @@ struct pump_overrun_input {
 };
 
 struct pump_overrun_output {
-    /// Time until the pump stops for the first time; NaN means: never.
+    /// Time until the pump stops for the first time; NaN means: never, or not found.
     second stop_time;
-    /// Temperature of the water in the block at that moment; NaN means: never.
+    /// Temperature of the water in the block at that moment; NaN means: never, or not found.
     kelvin block_temperature_at_stop;
-    /// Temperature of the returning water just before; NaN means: never, or no flow.
+    /// Temperature of the returning water just before; NaN means: never, not found, or no flow.
     kelvin return_temperature_at_stop;
-    /// Heat the overrun has carried out of block, pipes and emitters; NaN means: never.
+    /// Heat the overrun has carried out of block, pipes and emitters; NaN means: never, or not found.
     joule heat_rejected;
-    /// Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    /// Heat that block, pipes and emitters still hold over the room; NaN means: never, or not found.
     joule heat_left;
     /// Highest temperature of the block's water after the pump has stopped for the first time, with the
-    /// pump then left off; NaN means: never.
+    /// pump then left off; NaN means: never, or not found.
     kelvin peak_after_stop;
     /// How often the residual heat starts the pump again.
     ratio restart_count;
-    /// Time until the pump has stopped for good; NaN means: never.
+    /// Time until the pump has stopped for good; NaN means: never, or not found.
     second final_stop_time;
     /// Temperature of the thermostat's place after an endless time with the pump running; NaN means: none:
-    /// heat is put in and none is lost.
+    /// heat is put in and none is lost, or not found.
     kelvin steady_temperature;
-    /// Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never.
+    /// Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never, or
+    /// not found.
     ratio imbalance;
     /// Time until the pump stops for the first time with the circuits in their second state; NaN means: no
-    /// circuit changes over, or never.
+    /// circuit changes over, never, or not found.
     second stop_time_after;
+    /// Temperature of the thermostat's place after an endless time with the pump running, in that state;
+    /// NaN means: no circuit changes over, none, or not found.
+    kelvin steady_temperature_after;
     /// Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they
-    /// agree; NaN means: not observed, or never.
+    /// agree; NaN means: not observed, never, or not found.
     ratio deviation;
 };
 
@@ -2562,44 +2568,55 @@ struct overshoot_input {
     /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
     /// means: as the block.
     kelvin circuit_temperature;
-    /// Output of the burner to the block; allowed 10 to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000
-    /// (1 kW to 500 kW).
+    /// Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    /// to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
     watt burner_output;
-    /// Temperature at which the control thermostat stops the burner; allowed 273.15 to 423.15 (0 °C to 150
-    /// °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    /// Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    /// kW); NaN means: one output only.
+    watt low_output;
+    /// How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    /// turn down; allowed 0.1 to 60; default 5.
+    kelvin_difference turn_down_band{5.0};
+    /// Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    /// to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
     kelvin cut_out_temperature;
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     second sensor_time_constant{0.0};
-    /// Operating value of the limit thermostat; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15
-    /// to 388.15 (80 °C to 115 °C); NaN means: not compared.
+    /// Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    /// out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    /// to 115 °C); NaN means: no limit thermostat.
     kelvin limit_temperature;
 };
 
 struct overshoot_output {
-    /// Time until the thermostat stops the burner; NaN means: the burner never stops.
+    /// Time until the thermostat stops the burner; NaN means: the burner never stops, or not found.
     second firing_time;
-    /// Temperature of the block's water as the burner stops; NaN means: the burner never stops.
+    /// Temperature of the block's water as the burner stops; NaN means: the burner never stops, or not
+    /// found.
     kelvin temperature_at_cut_out;
-    /// Heat the metal then holds over the water; NaN means: the burner never stops.
+    /// Heat the metal then holds over the water; NaN means: the burner never stops, or not found.
     joule residual_heat;
     /// Highest temperature of the block's water if the pump stops with the burner; NaN means: the burner
-    /// never stops.
+    /// never stops, or not found.
     kelvin peak_with_pump_stopped;
-    /// Time of that peak after the burner has stopped; NaN means: the burner never stops.
+    /// Time of that peak after the burner has stopped; NaN means: the burner never stops, or not found.
     second peak_time_with_pump_stopped;
-    /// Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops.
+    /// Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops, or
+    /// not found.
     kelvin peak_with_pump_running;
-    /// Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops.
+    /// Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops, or not found.
     kelvin_difference overshoot_with_pump_stopped;
-    /// Overshoot over the cut-out with the pump running on; NaN means: the burner never stops.
+    /// Overshoot over the cut-out with the pump running on; NaN means: the burner never stops, or not
+    /// found.
     kelvin_difference overshoot_with_pump_running;
     /// Limit less the peak with the pump stopped; negative where the limit would lock out; NaN means: no
-    /// limit given, or the burner never stops.
+    /// limit given, or no peak found.
     kelvin_difference margin_with_pump_stopped;
-    /// Limit less the peak with the pump running on; NaN means: no limit given, or the burner never stops.
+    /// Limit less the peak with the pump running on; NaN means: no limit given, or no peak found.
     kelvin_difference margin_with_pump_running;
-    /// Temperature the block's water would reach if the burner burned on; NaN means: none: no loss.
+    /// Temperature the block's water would reach if the burner burned on; NaN means: none: no loss, or not
+    /// found.
     kelvin steady_temperature;
 };
 
@@ -2717,29 +2734,40 @@ struct warm_up_input {
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     second sensor_time_constant{0.0};
+    /// Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    /// out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    /// to 115 °C); NaN means: no limit thermostat.
+    kelvin limit_temperature;
     /// Differential of the control thermostat; allowed 0.1 to 60; usually 2 to 15; default 8.
     kelvin_difference control_differential{8.0};
+    /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
+    second anti_cycling_delay{0.0};
     /// Temperature to be reached at the point watched; allowed 243.15 to 423.15 (-30 °C to 150 °C); usually
     /// 293.15 to 363.15 (20 °C to 90 °C).
     kelvin target_temperature;
 };
 
 struct warm_up_output {
-    /// Time until the target is reached; NaN means: never.
+    /// Time until the target is reached; NaN means: never, or not found.
     second time;
-    /// Heat the burner has given to the block by then; NaN means: never.
+    /// Heat the burner has given to the block by then; NaN means: never, or not found.
     joule heat_put_in;
-    /// Heat that block, pipes and emitters have taken up; NaN means: never.
+    /// Heat that block, pipes and emitters have taken up; NaN means: never, or not found.
     joule heat_stored;
-    /// Heat given off by casing and pipes; NaN means: never.
+    /// Heat given off by casing and pipes; NaN means: never, or not found.
     joule heat_lost;
-    /// Heat given off by the emitters; NaN means: never.
+    /// Heat given off by the emitters; NaN means: never, or not found.
     joule emitter_heat;
-    /// Temperature of the block's water at that moment; NaN means: never.
+    /// Temperature of the block's water at that moment; NaN means: never, or not found.
     kelvin block_temperature_then;
     /// How often the burner has stopped on the way.
     ratio stop_count;
-    /// Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    /// Highest temperature the point watched ever gets to, at rest or in a cycle that repeats; NaN means:
+    /// the target is reached, or not found.
+    kelvin highest_temperature;
+    /// Time at which the limit thermostat locks the burner out; NaN means: it does not trip on the way.
+    second limit_trip_time;
+    /// Share by which heat put in, stored and given off fail to balance; NaN means: never, or not found.
     ratio imbalance;
 };
 
@@ -2856,6 +2884,10 @@ struct circuit_cycling_input {
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     second sensor_time_constant{0.0};
+    /// Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    /// out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    /// to 115 °C); NaN means: no limit thermostat.
+    kelvin limit_temperature;
     /// Temperature at which it lights the burner again, on falling temperature; allowed 253.15 to 423.15
     /// (-20 °C to 150 °C); usually 293.15 to 363.15 (20 °C to 90 °C).
     kelvin cut_in_temperature;
@@ -2864,24 +2896,32 @@ struct circuit_cycling_input {
 };
 
 struct circuit_cycling_output {
-    /// Time the burner burns in each cycle; NaN means: no repeating cycle.
+    /// Time the burner burns in each cycle; NaN means: no repeating cycle, or not found.
     second on_time;
-    /// Time it stands in each cycle; NaN means: no repeating cycle.
+    /// Time it stands in each cycle; NaN means: no repeating cycle, or not found.
     second off_time;
-    /// Time of a whole cycle; NaN means: no repeating cycle.
+    /// Time of a whole cycle; NaN means: no repeating cycle, or not found.
     second period;
-    /// Starts per hour; NaN means: no repeating cycle.
+    /// Starts per hour; NaN means: no repeating cycle, or not found.
     per_second start_rate;
-    /// Share of the time the burner burns; NaN means: no repeating cycle.
+    /// Share of the time the burner burns; NaN means: no repeating cycle, or not found.
     ratio duty;
     /// Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping; NaN
-    /// means: no repeating cycle.
+    /// means: no repeating cycle, or not found.
     watt mean_output;
     /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands
-    /// without end; NaN means: the burner cycles.
+    /// without end; NaN means: burner or stages cycle, or not found.
     kelvin steady_temperature;
     /// Cycles until they repeat to one part in 10^9.
     ratio settling_count;
+    /// Time followed: until the cycles repeat, or the plant comes to rest, or 500 cycles or a week are
+    /// over; NaN means: the sum did not end.
+    second followed_time;
+    /// Time of a whole cycle of the stages, where these change over while the burner burns without
+    /// stopping; NaN means: the stages do not cycle by themselves.
+    second stage_period;
+    /// Time at which the limit thermostat locks the burner out; NaN means: it does not trip.
+    second limit_trip_time;
 };
 
 /// Cycling of a burner on its circuits; see fw_circuit_cycling for settings, accuracy, cautions and sources.

@@ -3585,31 +3585,33 @@ const _: () = assert!(size_of::<fw_cool_down_input>() == size_of::<[f64; 29]>())
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct fw_cool_down_output {
-    /// Time until the target is reached; NaN means: never.
+    /// Time until the target is reached; NaN means: never, or not found.
     pub time: fw_second,
-    /// Temperature of the water coming back to the block at that moment; NaN means: no flow, or never.
+    /// Temperature of the water coming back to the block at that moment; NaN means: no flow, never, or not
+    /// found.
     pub return_temperature: fw_kelvin,
-    /// Heat that block, pipes and emitters have released by then; NaN means: never.
+    /// Heat that block, pipes and emitters have released by then; NaN means: never, or not found.
     pub heat_released: fw_joule,
-    /// Heat given off by the casing; NaN means: never.
+    /// Heat given off by the casing; NaN means: never, or not found.
     pub casing_heat: fw_joule,
-    /// Heat given off by the pipes of all circuits; NaN means: never.
+    /// Heat given off by the pipes of all circuits; NaN means: never, or not found.
     pub pipe_heat: fw_joule,
-    /// Heat given off by the emitters of all circuits; NaN means: never.
+    /// Heat given off by the emitters of all circuits; NaN means: never, or not found.
     pub emitter_heat: fw_joule,
-    /// Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    /// Heat that block, pipes and emitters still hold over the room; NaN means: never, or not found.
     pub heat_left: fw_joule,
     /// Temperature at the point watched after an endless time; NaN means: none: heat is put in and none is
-    /// lost.
+    /// lost, or not found.
     pub steady_temperature: fw_kelvin,
-    /// Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    /// Share by which heat put in, stored and given off fail to balance; NaN means: never, or not found.
     pub imbalance: fw_ratio,
     /// Time until the target is reached with the circuits in their second state; NaN means: no circuit
-    /// changes over, or never.
+    /// changes over, never, or not found.
     pub time_after: fw_second,
-    /// Heat given off by the emitters by then; NaN means: no circuit changes over, or never.
+    /// Heat given off by the emitters by then; NaN means: no circuit changes over, never, or not found.
     pub emitter_heat_after: fw_joule,
-    /// Temperature after an endless time in that state; NaN means: no circuit changes over, or none.
+    /// Temperature after an endless time in that state; NaN means: no circuit changes over, none, or not
+    /// found.
     pub steady_temperature_after: fw_kelvin,
 }
 const _: () = assert!(size_of::<fw_cool_down_output>() == size_of::<[f64; 12]>());
@@ -3803,36 +3805,40 @@ const _: () = assert!(size_of::<fw_pump_overrun_input>() == size_of::<[f64; 34]>
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct fw_pump_overrun_output {
-    /// Time until the pump stops for the first time; NaN means: never.
+    /// Time until the pump stops for the first time; NaN means: never, or not found.
     pub stop_time: fw_second,
-    /// Temperature of the water in the block at that moment; NaN means: never.
+    /// Temperature of the water in the block at that moment; NaN means: never, or not found.
     pub block_temperature_at_stop: fw_kelvin,
-    /// Temperature of the returning water just before; NaN means: never, or no flow.
+    /// Temperature of the returning water just before; NaN means: never, not found, or no flow.
     pub return_temperature_at_stop: fw_kelvin,
-    /// Heat the overrun has carried out of block, pipes and emitters; NaN means: never.
+    /// Heat the overrun has carried out of block, pipes and emitters; NaN means: never, or not found.
     pub heat_rejected: fw_joule,
-    /// Heat that block, pipes and emitters still hold over the room; NaN means: never.
+    /// Heat that block, pipes and emitters still hold over the room; NaN means: never, or not found.
     pub heat_left: fw_joule,
     /// Highest temperature of the block's water after the pump has stopped for the first time, with the
-    /// pump then left off; NaN means: never.
+    /// pump then left off; NaN means: never, or not found.
     pub peak_after_stop: fw_kelvin,
     /// How often the residual heat starts the pump again.
     pub restart_count: fw_ratio,
-    /// Time until the pump has stopped for good; NaN means: never.
+    /// Time until the pump has stopped for good; NaN means: never, or not found.
     pub final_stop_time: fw_second,
     /// Temperature of the thermostat's place after an endless time with the pump running; NaN means: none:
-    /// heat is put in and none is lost.
+    /// heat is put in and none is lost, or not found.
     pub steady_temperature: fw_kelvin,
-    /// Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never.
+    /// Share by which heat put in, stored and given off fail to balance at the stop; NaN means: never, or
+    /// not found.
     pub imbalance: fw_ratio,
     /// Time until the pump stops for the first time with the circuits in their second state; NaN means: no
-    /// circuit changes over, or never.
+    /// circuit changes over, never, or not found.
     pub stop_time_after: fw_second,
+    /// Temperature of the thermostat's place after an endless time with the pump running, in that state;
+    /// NaN means: no circuit changes over, none, or not found.
+    pub steady_temperature_after: fw_kelvin,
     /// Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they
-    /// agree; NaN means: not observed, or never.
+    /// agree; NaN means: not observed, never, or not found.
     pub deviation: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_pump_overrun_output>() == size_of::<[f64; 12]>());
+const _: () = assert!(size_of::<fw_pump_overrun_output>() == size_of::<[f64; 13]>());
 
 static PUMP_OVERRUN: Face = Face::new("pump_overrun");
 
@@ -3880,7 +3886,7 @@ pub unsafe extern "C" fn fw_pump_overrun(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.evaluate::<34, 12>(context, input.cast(), output.cast(), notices) }
+    unsafe { PUMP_OVERRUN.evaluate::<34, 13>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_pump_overrun over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -3896,7 +3902,7 @@ pub unsafe extern "C" fn fw_pump_overrun_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { PUMP_OVERRUN.batch::<34, 12>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { PUMP_OVERRUN.batch::<34, 13>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_pump_overrun into `input`, and NaN into what must be given or may be left out.
@@ -3990,48 +3996,59 @@ pub struct fw_overshoot_input {
     /// Temperature of pipes and emitters at the start; allowed 243.15 to 423.15 (-30 °C to 150 °C); NaN
     /// means: as the block.
     pub circuit_temperature: fw_kelvin,
-    /// Output of the burner to the block; allowed 10 to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000
-    /// (1 kW to 500 kW).
+    /// Output of the burner to the block; the most it gives, where it has stages or modulates; allowed 10
+    /// to 1e7 (0.01 kW to 10000 kW); usually 1000 to 500000 (1 kW to 500 kW).
     pub burner_output: fw_watt,
-    /// Temperature at which the control thermostat stops the burner; allowed 273.15 to 423.15 (0 °C to 150
-    /// °C); usually 298.15 to 368.15 (25 °C to 95 °C).
+    /// Output of the low stage, or the least of a modulating burner; allowed 10 to 1e7 (0.01 kW to 10000
+    /// kW); NaN means: one output only.
+    pub low_output: fw_watt,
+    /// How far below the cut-out the high stage gives way to the low one, or a modulating burner begins to
+    /// turn down; allowed 0.1 to 60; default 5.
+    pub turn_down_band: fw_kelvin_difference,
+    /// Temperature at which the control thermostat stops the burner, on rising temperature; allowed 273.15
+    /// to 423.15 (0 °C to 150 °C); usually 298.15 to 368.15 (25 °C to 95 °C).
     pub cut_out_temperature: fw_kelvin,
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     pub sensor_time_constant: fw_second,
-    /// Operating value of the limit thermostat; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15
-    /// to 388.15 (80 °C to 115 °C); NaN means: not compared.
+    /// Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    /// out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    /// to 115 °C); NaN means: no limit thermostat.
     pub limit_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_overshoot_input>() == size_of::<[f64; 32]>());
+const _: () = assert!(size_of::<fw_overshoot_input>() == size_of::<[f64; 34]>());
 
 /// What comes out of fw_overshoot.
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct fw_overshoot_output {
-    /// Time until the thermostat stops the burner; NaN means: the burner never stops.
+    /// Time until the thermostat stops the burner; NaN means: the burner never stops, or not found.
     pub firing_time: fw_second,
-    /// Temperature of the block's water as the burner stops; NaN means: the burner never stops.
+    /// Temperature of the block's water as the burner stops; NaN means: the burner never stops, or not
+    /// found.
     pub temperature_at_cut_out: fw_kelvin,
-    /// Heat the metal then holds over the water; NaN means: the burner never stops.
+    /// Heat the metal then holds over the water; NaN means: the burner never stops, or not found.
     pub residual_heat: fw_joule,
     /// Highest temperature of the block's water if the pump stops with the burner; NaN means: the burner
-    /// never stops.
+    /// never stops, or not found.
     pub peak_with_pump_stopped: fw_kelvin,
-    /// Time of that peak after the burner has stopped; NaN means: the burner never stops.
+    /// Time of that peak after the burner has stopped; NaN means: the burner never stops, or not found.
     pub peak_time_with_pump_stopped: fw_second,
-    /// Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops.
+    /// Highest temperature of the block's water if the pump runs on; NaN means: the burner never stops, or
+    /// not found.
     pub peak_with_pump_running: fw_kelvin,
-    /// Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops.
+    /// Overshoot over the cut-out with the pump stopped; NaN means: the burner never stops, or not found.
     pub overshoot_with_pump_stopped: fw_kelvin_difference,
-    /// Overshoot over the cut-out with the pump running on; NaN means: the burner never stops.
+    /// Overshoot over the cut-out with the pump running on; NaN means: the burner never stops, or not
+    /// found.
     pub overshoot_with_pump_running: fw_kelvin_difference,
     /// Limit less the peak with the pump stopped; negative where the limit would lock out; NaN means: no
-    /// limit given, or the burner never stops.
+    /// limit given, or no peak found.
     pub margin_with_pump_stopped: fw_kelvin_difference,
-    /// Limit less the peak with the pump running on; NaN means: no limit given, or the burner never stops.
+    /// Limit less the peak with the pump running on; NaN means: no limit given, or no peak found.
     pub margin_with_pump_running: fw_kelvin_difference,
-    /// Temperature the block's water would reach if the burner burned on; NaN means: none: no loss.
+    /// Temperature the block's water would reach if the burner burned on; NaN means: none: no loss, or not
+    /// found.
     pub steady_temperature: fw_kelvin,
 }
 const _: () = assert!(size_of::<fw_overshoot_output>() == size_of::<[f64; 11]>());
@@ -4068,7 +4085,9 @@ static OVERSHOOT: Face = Face::new("overshoot");
 /// wool"; its conductivity may be given by value instead, default ); `finish` (The outer finish by
 /// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
 /// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
-/// and conductivity, default ); NULL takes every default.
+/// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
+/// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes
+/// every default.
 ///
 /// Source: energy balance of metal and water coupled by a film; first law (residual heat).
 ///
@@ -4083,7 +4102,7 @@ pub unsafe extern "C" fn fw_overshoot(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.evaluate::<32, 11>(context, input.cast(), output.cast(), notices) }
+    unsafe { OVERSHOOT.evaluate::<34, 11>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_overshoot over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4099,7 +4118,7 @@ pub unsafe extern "C" fn fw_overshoot_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.batch::<32, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { OVERSHOOT.batch::<34, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_overshoot into `input`, and NaN into what must be given or may be left out.
@@ -4107,7 +4126,7 @@ pub unsafe extern "C" fn fw_overshoot_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_overshoot_unset(input: *mut fw_overshoot_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { OVERSHOOT.unset::<32>(input.cast()) }
+    unsafe { OVERSHOOT.unset::<34>(input.cast()) }
 }
 
 /// What goes into fw_warm_up.
@@ -4208,36 +4227,47 @@ pub struct fw_warm_up_input {
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     pub sensor_time_constant: fw_second,
+    /// Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    /// out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    /// to 115 °C); NaN means: no limit thermostat.
+    pub limit_temperature: fw_kelvin,
     /// Differential of the control thermostat; allowed 0.1 to 60; usually 2 to 15; default 8.
     pub control_differential: fw_kelvin_difference,
+    /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
+    pub anti_cycling_delay: fw_second,
     /// Temperature to be reached at the point watched; allowed 243.15 to 423.15 (-30 °C to 150 °C); usually
     /// 293.15 to 363.15 (20 °C to 90 °C).
     pub target_temperature: fw_kelvin,
 }
-const _: () = assert!(size_of::<fw_warm_up_input>() == size_of::<[f64; 35]>());
+const _: () = assert!(size_of::<fw_warm_up_input>() == size_of::<[f64; 37]>());
 
 /// What comes out of fw_warm_up.
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct fw_warm_up_output {
-    /// Time until the target is reached; NaN means: never.
+    /// Time until the target is reached; NaN means: never, or not found.
     pub time: fw_second,
-    /// Heat the burner has given to the block by then; NaN means: never.
+    /// Heat the burner has given to the block by then; NaN means: never, or not found.
     pub heat_put_in: fw_joule,
-    /// Heat that block, pipes and emitters have taken up; NaN means: never.
+    /// Heat that block, pipes and emitters have taken up; NaN means: never, or not found.
     pub heat_stored: fw_joule,
-    /// Heat given off by casing and pipes; NaN means: never.
+    /// Heat given off by casing and pipes; NaN means: never, or not found.
     pub heat_lost: fw_joule,
-    /// Heat given off by the emitters; NaN means: never.
+    /// Heat given off by the emitters; NaN means: never, or not found.
     pub emitter_heat: fw_joule,
-    /// Temperature of the block's water at that moment; NaN means: never.
+    /// Temperature of the block's water at that moment; NaN means: never, or not found.
     pub block_temperature_then: fw_kelvin,
     /// How often the burner has stopped on the way.
     pub stop_count: fw_ratio,
-    /// Share by which heat put in, stored and given off fail to balance; NaN means: never.
+    /// Highest temperature the point watched ever gets to, at rest or in a cycle that repeats; NaN means:
+    /// the target is reached, or not found.
+    pub highest_temperature: fw_kelvin,
+    /// Time at which the limit thermostat locks the burner out; NaN means: it does not trip on the way.
+    pub limit_trip_time: fw_second,
+    /// Share by which heat put in, stored and given off fail to balance; NaN means: never, or not found.
     pub imbalance: fw_ratio,
 }
-const _: () = assert!(size_of::<fw_warm_up_output>() == size_of::<[f64; 8]>());
+const _: () = assert!(size_of::<fw_warm_up_output>() == size_of::<[f64; 10]>());
 
 static WARM_UP: Face = Face::new("warm_up");
 
@@ -4263,10 +4293,14 @@ static WARM_UP: Face = Face::new("warm_up");
 /// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
 /// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
 /// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
-/// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `watched`
-/// (The point whose temperature counts: the water of the block, its metal, the end of the flow pipe,
-/// the emitter, the end of the return pipe, or a room that warms up, one of block, metal, flow_end,
-/// emitter, return_end, room, default block); NULL takes every default.
+/// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `demand`
+/// (Whether heat is asked for at the start; without that the burner stands, whatever the thermostat
+/// says, one of on, off, default on); `demand_changes` (Times from the start, rising, at which the
+/// demand for heat changes over: off, on, off... where it is on at the start, default ); `pump`
+/// (Whether the pump runs all the time, or only while heat is asked for, one of running, with_demand,
+/// default running); `watched` (The point whose temperature counts: the water of the block, its metal,
+/// the end of the flow pipe, the emitter, the end of the return pipe, or a room that warms up, one of
+/// block, metal, flow_end, emitter, return_end, room, default block); NULL takes every default.
 ///
 /// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 ///
@@ -4281,7 +4315,7 @@ pub unsafe extern "C" fn fw_warm_up(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.evaluate::<35, 8>(context, input.cast(), output.cast(), notices) }
+    unsafe { WARM_UP.evaluate::<37, 10>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_warm_up over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4297,7 +4331,7 @@ pub unsafe extern "C" fn fw_warm_up_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.batch::<35, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { WARM_UP.batch::<37, 10>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_warm_up into `input`, and NaN into what must be given or may be left out.
@@ -4305,7 +4339,7 @@ pub unsafe extern "C" fn fw_warm_up_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_warm_up_unset(input: *mut fw_warm_up_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { WARM_UP.unset::<35>(input.cast()) }
+    unsafe { WARM_UP.unset::<37>(input.cast()) }
 }
 
 /// What goes into fw_circuit_cycling.
@@ -4406,38 +4440,50 @@ pub struct fw_circuit_cycling_input {
     /// Time constant of the thermostat's sensor in its pocket; allowed 0 to 3600; usually 0 to 120; default
     /// 0.
     pub sensor_time_constant: fw_second,
+    /// Operating value of the limit thermostat, whose sensor sits in the same pocket: it locks the burner
+    /// out until reset by hand; allowed 303.15 to 433.15 (30 °C to 160 °C); usually 353.15 to 388.15 (80 °C
+    /// to 115 °C); NaN means: no limit thermostat.
+    pub limit_temperature: fw_kelvin,
     /// Temperature at which it lights the burner again, on falling temperature; allowed 253.15 to 423.15
     /// (-20 °C to 150 °C); usually 293.15 to 363.15 (20 °C to 90 °C).
     pub cut_in_temperature: fw_kelvin,
     /// Least time the burner stays off; allowed 0 to 7200 (0 min to 120 min); default 0 (0 min).
     pub anti_cycling_delay: fw_second,
 }
-const _: () = assert!(size_of::<fw_circuit_cycling_input>() == size_of::<[f64; 35]>());
+const _: () = assert!(size_of::<fw_circuit_cycling_input>() == size_of::<[f64; 36]>());
 
 /// What comes out of fw_circuit_cycling.
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct fw_circuit_cycling_output {
-    /// Time the burner burns in each cycle; NaN means: no repeating cycle.
+    /// Time the burner burns in each cycle; NaN means: no repeating cycle, or not found.
     pub on_time: fw_second,
-    /// Time it stands in each cycle; NaN means: no repeating cycle.
+    /// Time it stands in each cycle; NaN means: no repeating cycle, or not found.
     pub off_time: fw_second,
-    /// Time of a whole cycle; NaN means: no repeating cycle.
+    /// Time of a whole cycle; NaN means: no repeating cycle, or not found.
     pub period: fw_second,
-    /// Starts per hour; NaN means: no repeating cycle.
+    /// Starts per hour; NaN means: no repeating cycle, or not found.
     pub start_rate: fw_per_second,
-    /// Share of the time the burner burns; NaN means: no repeating cycle.
+    /// Share of the time the burner burns; NaN means: no repeating cycle, or not found.
     pub duty: fw_ratio,
     /// Mean heat from the burner over a cycle; what it gives at rest, where it burns without stopping; NaN
-    /// means: no repeating cycle.
+    /// means: no repeating cycle, or not found.
     pub mean_output: fw_watt,
     /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands
-    /// without end; NaN means: the burner cycles.
+    /// without end; NaN means: burner or stages cycle, or not found.
     pub steady_temperature: fw_kelvin,
     /// Cycles until they repeat to one part in 10^9.
     pub settling_count: fw_ratio,
+    /// Time followed: until the cycles repeat, or the plant comes to rest, or 500 cycles or a week are
+    /// over; NaN means: the sum did not end.
+    pub followed_time: fw_second,
+    /// Time of a whole cycle of the stages, where these change over while the burner burns without
+    /// stopping; NaN means: the stages do not cycle by themselves.
+    pub stage_period: fw_second,
+    /// Time at which the limit thermostat locks the burner out; NaN means: it does not trip.
+    pub limit_trip_time: fw_second,
 }
-const _: () = assert!(size_of::<fw_circuit_cycling_output>() == size_of::<[f64; 8]>());
+const _: () = assert!(size_of::<fw_circuit_cycling_output>() == size_of::<[f64; 11]>());
 
 static CIRCUIT_CYCLING: Face = Face::new("circuit_cycling");
 
@@ -4463,8 +4509,12 @@ static CIRCUIT_CYCLING: Face = Face::new("circuit_cycling");
 /// name, such as "tarnished copper" or "paint"; the emissivity may be given by value instead, default
 /// ); `further_layers` (Layers around the first insulation, from the inside out: a list of thickness
 /// and conductivity, default ); `burner` (How the burner gives its output: fixed, in two stages, or
-/// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); NULL takes
-/// every default.
+/// modulating down to a least output, one of fixed, two_stage, modulating, default fixed); `demand`
+/// (Whether heat is asked for at the start; without that the burner stands, whatever the thermostat
+/// says, one of on, off, default on); `demand_changes` (Times from the start, rising, at which the
+/// demand for heat changes over: off, on, off... where it is on at the start, default ); `pump`
+/// (Whether the pump runs all the time, or only while heat is asked for, one of running, with_demand,
+/// default running); NULL takes every default.
 ///
 /// Source: energy balance of stirred masses in a row; first law (block, pipe cells, emitters).
 ///
@@ -4479,7 +4529,7 @@ pub unsafe extern "C" fn fw_circuit_cycling(
     notices: *mut fw_notices,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.evaluate::<35, 8>(context, input.cast(), output.cast(), notices) }
+    unsafe { CIRCUIT_CYCLING.evaluate::<36, 11>(context, input.cast(), output.cast(), notices) }
 }
 
 /// fw_circuit_cycling over `rows` rows. Strides are in bytes; 0 as `input_stride` takes one input for all rows.
@@ -4495,7 +4545,7 @@ pub unsafe extern "C" fn fw_circuit_cycling_batch(
     row_status: *mut u16,
 ) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.batch::<35, 8>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
+    unsafe { CIRCUIT_CYCLING.batch::<36, 11>(context, rows, (inputs.cast(), input_stride), (outputs.cast(), output_stride), row_status) }
 }
 
 /// Writes the defaults of fw_circuit_cycling into `input`, and NaN into what must be given or may be left out.
@@ -4503,7 +4553,7 @@ pub unsafe extern "C" fn fw_circuit_cycling_batch(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_circuit_cycling_unset(input: *mut fw_circuit_cycling_input) -> fw_status {
     // SAFETY: both structs are as many doubles as stated here, which the compiler checks above.
-    unsafe { CIRCUIT_CYCLING.unset::<35>(input.cast()) }
+    unsafe { CIRCUIT_CYCLING.unset::<36>(input.cast()) }
 }
 
 /// What goes into fw_cool_down_fit.

@@ -1577,6 +1577,9 @@ class PumpOverrunResult(Record):
     def stop_time_after(self) -> Value:
         """Time until the pump stops for the first time with the circuits in their second state. [min]"""
     @property
+    def steady_temperature_after(self) -> Value:
+        """Temperature of the thermostat's place after an endless time with the pump running, in that state. [°C]"""
+    @property
     def deviation(self) -> Value:
         """Observed less computed time, over the standard uncertainty of that difference: within -2 to 2 they agree. [number]"""
 
@@ -1692,6 +1695,7 @@ class Overshoot(Calculation[OvershootResult]):
         insulation: str | None = ...,
         finish: str | None = ...,
         further_layers: Sequence[Mapping[str, Any]] | None = ...,
+        burner: Literal["fixed", "two_stage", "modulating"] | None = ...,
         metal_specific_heat_capacity: _Quantity | None = ...,
         water_density: _Quantity | None = ...,
         water_specific_heat_capacity: _Quantity | None = ...,
@@ -1713,6 +1717,8 @@ class Overshoot(Calculation[OvershootResult]):
         outdoor_temperature: _Quantity | None = ...,
         metal_temperature: _Quantity | None = ...,
         circuit_temperature: _Quantity | None = ...,
+        low_output: _Quantity | None = ...,
+        turn_down_band: _Quantity | None = ...,
         sensor_time_constant: _Quantity | None = ...,
         limit_temperature: _Quantity | None = ...,
     ) -> OvershootResult:
@@ -1744,6 +1750,12 @@ class WarmUpResult(Record):
     def stop_count(self) -> Value:
         """How often the burner has stopped on the way. [number]"""
     @property
+    def highest_temperature(self) -> Value:
+        """Highest temperature the point watched ever gets to, at rest or in a cycle that repeats. [°C]"""
+    @property
+    def limit_trip_time(self) -> Value:
+        """Time at which the limit thermostat locks the burner out. [min]"""
+    @property
     def imbalance(self) -> Value:
         """Share by which heat put in, stored and given off fail to balance. [number]"""
 
@@ -1772,6 +1784,9 @@ class WarmUp(Calculation[WarmUpResult]):
         finish: str | None = ...,
         further_layers: Sequence[Mapping[str, Any]] | None = ...,
         burner: Literal["fixed", "two_stage", "modulating"] | None = ...,
+        demand: Literal["on", "off"] | None = ...,
+        demand_changes: Sequence[_Quantity] | Sequence[float] | None = ...,
+        pump: Literal["running", "with_demand"] | None = ...,
         watched: Literal["block", "metal", "flow_end", "emitter", "return_end", "room"] | None = ...,
         metal_specific_heat_capacity: _Quantity | None = ...,
         water_density: _Quantity | None = ...,
@@ -1797,7 +1812,9 @@ class WarmUp(Calculation[WarmUpResult]):
         low_output: _Quantity | None = ...,
         turn_down_band: _Quantity | None = ...,
         sensor_time_constant: _Quantity | None = ...,
+        limit_temperature: _Quantity | None = ...,
         control_differential: _Quantity | None = ...,
+        anti_cycling_delay: _Quantity | None = ...,
     ) -> WarmUpResult:
         """How long a plant takes from its start to a temperature at the block, an emitter or the return, with a fixed, two-stage or modulating burner, and where the heat has gone by then."""
 
@@ -1829,6 +1846,15 @@ class CircuitCyclingResult(Record):
     @property
     def settling_count(self) -> Value:
         """Cycles until they repeat to one part in 10^9. [number]"""
+    @property
+    def followed_time(self) -> Value:
+        """Time followed: until the cycles repeat, or the plant comes to rest, or 500 cycles or a week are over. [min]"""
+    @property
+    def stage_period(self) -> Value:
+        """Time of a whole cycle of the stages, where these change over while the burner burns without stopping. [s]"""
+    @property
+    def limit_trip_time(self) -> Value:
+        """Time at which the limit thermostat locks the burner out. [min]"""
 
 @type_check_only
 class CircuitCycling(Calculation[CircuitCyclingResult]):
@@ -1855,6 +1881,9 @@ class CircuitCycling(Calculation[CircuitCyclingResult]):
         finish: str | None = ...,
         further_layers: Sequence[Mapping[str, Any]] | None = ...,
         burner: Literal["fixed", "two_stage", "modulating"] | None = ...,
+        demand: Literal["on", "off"] | None = ...,
+        demand_changes: Sequence[_Quantity] | Sequence[float] | None = ...,
+        pump: Literal["running", "with_demand"] | None = ...,
         metal_specific_heat_capacity: _Quantity | None = ...,
         water_density: _Quantity | None = ...,
         water_specific_heat_capacity: _Quantity | None = ...,
@@ -1879,6 +1908,7 @@ class CircuitCycling(Calculation[CircuitCyclingResult]):
         low_output: _Quantity | None = ...,
         turn_down_band: _Quantity | None = ...,
         sensor_time_constant: _Quantity | None = ...,
+        limit_temperature: _Quantity | None = ...,
         anti_cycling_delay: _Quantity | None = ...,
     ) -> CircuitCyclingResult:
         """On and off times, starts per hour and duty of a burner on a block with pump, pipes and emitters, once the cycles repeat; fixed, two-stage or modulating."""
