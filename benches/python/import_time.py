@@ -1,7 +1,7 @@
 """What `import flamewright` costs beyond NumPy, in time and memory, beside other libraries.
 
 Every import runs in a process of its own, in shuffled order, after NumPy has been imported there;
-time is that of the import alone, memory the growth of the resident set. Libraries that are not
+time is the processor's for the import alone, memory the growth of the resident set. Libraries that are not
 installed are left out. Needs the built wheel.
 """
 
@@ -32,9 +32,9 @@ def resident():
     with open("/proc/self/statm") as f:
         return int(f.read().split()[1]) * 4096
 code = compile(sys.argv[1], "import", "exec")
-before, started = resident(), time.perf_counter()
+before, started = resident(), time.process_time()
 exec(code)
-print(json.dumps([1000 * (time.perf_counter() - started), (resident() - before) / 2**20]))
+print(json.dumps([1000 * (time.process_time() - started), (resident() - before) / 2**20]))
 """
 
 

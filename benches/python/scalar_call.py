@@ -20,8 +20,8 @@ import fluids.units
 import numpy as np
 
 ROUNDS = 15
-#: Most times a plain Python function of the same arguments that returns a named tuple of as many results.
-GOAL = 2.0
+#: Most times a call of `fluids` on plain floats: a flue analysis has twenty results to hand over, that has one.
+GOAL = 1.0
 u = fluids.units.u
 
 flue = fw.flue_analysis.fixed(fuel="G20")
@@ -83,8 +83,8 @@ def main() -> None:
     floor, peer, peer_units = (median[n] for n in ("nothing, named tuple of 20", "fluids.friction_factor", "fluids.units.friction_factor"))
     for name, took in median.items():
         print(f"{name:32} {1e6 * took:8.3f} {took / floor:10.2f} {took / peer:9.2f} {took / peer_units:15.3f}")
-    met = median["flue_analysis, fast path"] < GOAL * floor
-    print(f"goal: flue_analysis within {GOAL:g} x nothing: {'met' if met else 'NOT MET'}")
+    met = median["flue_analysis, fast path"] < GOAL * peer
+    print(f"goal: flue_analysis within {GOAL:g} x fluids.friction_factor: {'met' if met else 'NOT MET'}")
 
 
 if __name__ == "__main__":

@@ -6,7 +6,7 @@ import tarfile
 import zipfile
 from pathlib import Path
 
-PACKAGE = ["__init__.py", "__init__.pyi", "_calculation.py", "_errors.py", "_examples.py", "_flamewright.pyi", "_record.py", "plot.py", "py.typed"]
+PACKAGE = ["__init__.py", "__init__.pyi", "_calculation.py", "_errors.py", "_examples.py", "_flamewright.pyi", "_progress.py", "_record.py", "plot.py", "py.typed"]
 LICENCES = ["LICENSE-MIT", "LICENSE-APACHE"]
 JUNK = re.compile(r"(^|/)(target|\.git|\.venv|__pycache__|tests?|benches|fuzz)(/|$)|\.(pyc|ipynb|png|log|orig|whl|csv)$")
 MEGABYTE = 1_000_000

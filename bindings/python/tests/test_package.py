@@ -1,6 +1,7 @@
 """The package as a user meets it. Runs on the installed wheel."""
 
 import copy
+import io
 import pickle
 import subprocess
 import sys
@@ -152,6 +153,24 @@ def test_units_of_results_are_the_callers():
         flue.in_units("imperial")
     symbols = {fw._record.si_symbol(f["si_unit"]) for entry in fw.catalogue() for f in entry["outputs"]}
     assert {"W/(m²·K)", "m/s²", "1/K", "K", ""} <= symbols and not any("_" in s for s in symbols)
+
+
+def test_a_long_sum_says_so(monkeypatch):
+    class Terminal(io.StringIO):
+        def isatty(self):
+            return True
+
+    plant = {"metal_mass": "105 kg", "water_content": "11 L", "casing_loss": "12 W/K", "pump_flow": "0.25 kg/s", "flow_length": "9 m", "return_length": "9 m", "pipe_heat_capacity": "1900 J/(m K)", "pipe_loss": "0.9 W/(m K)", "room_temperature": "18 degC", "circuit_temperature": "70 degC", "target_temperature": "60 degC"}
+    block = fw.uncertain("82 degC", accuracy="1 K")
+    monkeypatch.setattr("flamewright._progress.PATIENCE", 0.01)
+    monkeypatch.setattr("flamewright._progress.PACE", 0.01)
+    said = {}
+    for terminal in (Terminal(), io.StringIO()):
+        monkeypatch.setattr(sys, "stderr", terminal)
+        fw.cool_down.monte_carlo(trials=6000, block_temperature=block, **plant)
+        said[terminal.isatty()] = terminal.getvalue()
+    assert "cool_down, 6,000 times: 0 s so far" in said[True] and said[True].endswith("\r")
+    assert said[False] == ""
 
 
 def test_misspelt_results_get_the_nearest():

@@ -13,6 +13,7 @@ import numpy as np
 
 from . import _flamewright
 from ._errors import Error
+from ._progress import said
 from ._record import Record, Value
 
 Uncertainties = dict[int, tuple[float, str]]
@@ -193,8 +194,6 @@ class Calculation(Generic[R]):
             raise Error(f"{field['name']}: a value on {needed} basis is needed, this one is on {has} basis", "wrong_basis", field=field["name"])
 
     def _standard(self, i: int, value: Uncertain) -> tuple[float, str]:
-        nominal = value.value
-
         def spread(text: str) -> float:
             # A spread about the value: the difference that the unit makes, without its zero point.
             unit = text.strip().lstrip("+-0123456789.eE ")
@@ -213,7 +212,6 @@ class Calculation(Generic[R]):
         if value.statements["resolution"]:
             variance += (spread(value.statements["resolution"]) / 2) ** 2 / 3.0
         only_accuracy = bool(value.statements["accuracy"]) and not (value.statements["standard"] or value.statements["resolution"])
-        del nominal
         return variance**0.5, shape if only_accuracy else "normal"
 
     def _evaluate(self, given: Mapping[str, Any], bare_si: bool) -> R:
@@ -237,7 +235,9 @@ class Calculation(Generic[R]):
     def _columns(self, prepared: Any, values: list[Any], registry: Any) -> Record:
         shape = np.broadcast_shapes(*(np.shape(v) for v in values if isinstance(v, np.ndarray)))
         flat = [np.ascontiguousarray(np.broadcast_to(v, shape)).reshape(-1) if isinstance(v, np.ndarray) else v for v in values]
-        outputs, status = prepared.evaluate_columns(flat, int(np.prod(shape)))
+        rows = int(np.prod(shape))
+        with said(self.name, rows):
+            outputs, status = prepared.evaluate_columns(flat, rows)
         columns = {name: out.reshape(shape) for name, out in zip(self.output_fields, outputs, strict=True)}
         return Record(self, columns, (), status.reshape(shape), registry)
 
@@ -312,7 +312,8 @@ class Calculation(Generic[R]):
         983.3
         """
         prepared, values, standard, shapes, pairs = self._propagation(correlations, given)
-        draws = prepared.monte_carlo(values, standard, pairs, shapes, trials, seed)
+        with said(self.name, trials):
+            draws = prepared.monte_carlo(values, standard, pairs, shapes, trials, seed)
         return dict(zip(self.output_fields, draws, strict=True))
 
     def goal_seek(self, *, of: str, wanted: Any, vary: str, low: Any, high: Any, **given: Any) -> Goal[R]:
