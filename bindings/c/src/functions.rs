@@ -2565,8 +2565,8 @@ static DRY_AIR: Face = Face::new("dry_air");
 /// Density, heat capacity, viscosity, conductivity and Prandtl number of dry air.
 ///
 /// Accuracy: 0.1 % in density, 1 % in heat capacity, 2 % in viscosity and conductivity, as the
-/// formulations. Away from 1013.25 mbar the density is scaled in proportion, which costs at most 0.03
-/// %.
+/// formulations. Away from 1013.25 mbar the density is scaled in proportion, which costs at most 0.03 %
+/// from 0 °C up and 0.09 % at -50 °C.
 ///
 /// Source: Lemmon et al. 2000, J. Phys. Chem. Ref. Data 29, 331; Lemmon & Jacobsen 2004, Int. J.
 /// Thermophys. 25, 21; as CoolProp 8.0.0 evaluates them (all properties, fitted to 2e-6 at 1013.25
@@ -2645,7 +2645,7 @@ static HUMID_AIR: Face = Face::new("humid_air");
 ///
 /// Density, humidity ratio, vapour pressure and dew point of the air in a room or outdoors.
 ///
-/// Accuracy: 0.01 % in density and humidity ratio, 0.001 K in dew point, besides the readings: 3 % of
+/// Accuracy: 0.02 % in density and humidity ratio, 0.002 K in dew point, besides the readings: 3 % of
 /// relative humidity is 3 % of the vapour.
 ///
 /// Source: CIPM-2007: Picard, Davis, Gläser & Fujii 2008, Metrologia 45, 149 (density).

@@ -75,7 +75,7 @@ pub(crate) fn polynomial<const N: usize>(coefficients: &[f64; N], u: f64) -> f64
 ///
 /// Valid from -50 to 200 degC; NaN outside. At 101 325 Pa within 2e-6 of the equations of Lemmon
 /// et al. At another pressure the density is scaled in proportion and the rest kept, which
-/// between 60 and 110 kPa costs at most 3e-4 of the density.
+/// between 50 and 110 kPa costs at most 3e-4 of the density from 0 degC up and 9e-4 at -50 degC.
 #[inline(always)]
 pub fn dry_air(temperature: f64, pressure: f64) -> DryAir {
     let inside = (LOWEST_TEMPERATURE..=HIGHEST_TEMPERATURE).contains(&temperature) & (pressure > 0.0);
