@@ -17,6 +17,8 @@ author = "the flamewright contributors"
 copyright = author  # noqa: A001
 release = version = flamewright.__version__
 language = "en"
+# A page that only another one links to is not an error.
+suppress_warnings = ["toc.not_included"]
 
 extensions = ["myst_nb", "sphinx.ext.autodoc", "sphinx.ext.napoleon"]
 html_theme = "alabaster"
