@@ -513,3 +513,58 @@ fn of_row(file: &str, line: &str, table: &Table, row: &Row, trade: bool, check: 
     let used = reading.used.into_inner();
     Ok((cases, used))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The faults and cases of one table by a mapping written here.
+    fn tried(toml: &str) -> (Validation, Vec<String>) {
+        let mapping = check::read(toml).unwrap_or_else(|e| panic!("{e}"));
+        let (mut made, mut wrong) = (Validation::default(), Vec::new());
+        for table in &mapping.tables {
+            of_table("trade", table, &mapping, &mut made, &mut wrong);
+        }
+        (made, wrong)
+    }
+
+    fn gauge(given: &str, result: &str) -> String {
+        format!(
+            "[tables.\"pressure.csv\"]\n[[left]]\ntable = \"pressure.csv\"\nrows = {{ kind = \"!inclined_manometer\" }}\nreason = \"not here\"\n\
+             [[check]]\ntable = \"pressure.csv\"\nrows = {{ kind = \"inclined_manometer\" }}\ncalculation = \"inclined_gauge\"\n\
+             given = {{ {given} }}\nresults = {{ p = \"{result}\" }}\n"
+        )
+    }
+
+    #[test]
+    fn what_no_check_uses_and_what_does_not_agree_is_found() {
+        let whole = "length = \"{length}\", angle = \"{angle}\", relative_density = \"{relative_density}\"";
+        let (made, wrong) = tried(&gauge(whole, "pressure"));
+        assert_eq!((made.cases.len(), wrong.len()), (2, 0), "{wrong:?}");
+        assert!(made.cases.iter().all(Case::within) && made.unused.iter().all(|unused| unused.reason == "not here"));
+        // An input that the mapping forgets, and an output.
+        let (_, wrong) = tried(&gauge("length = \"{length}\", angle = \"{angle}\"", "pressure"));
+        assert!(wrong.len() == 2 && wrong[0].contains("nothing uses relative_density"), "{wrong:?}");
+        let (_, wrong) = tried(&gauge(whole, "pressure").replace("p = ", "q = "));
+        assert!(wrong.iter().all(|fault| fault.contains("nothing uses p")) && wrong.len() == 2, "{wrong:?}");
+        // Another dimension, an unknown result, a refused input, and a value that is off.
+        for (given, result, fault) in [
+            (whole, "level_difference", "not measured in"),
+            (whole, "presure", "no result presure"),
+            ("length = \"{length}\"", "pressure", "angle"),
+        ] {
+            let (_, wrong) = tried(&gauge(given, result));
+            assert!(wrong[0].contains(fault), "{wrong:?}");
+        }
+        let (made, _) = tried(&gauge(whole, "1.001 * pressure"));
+        assert!(made.cases.iter().all(|case| !case.within() && case.share() > 1.0));
+    }
+
+    #[test]
+    fn not_a_number_is_outside() {
+        let (mut made, _) =
+            tried(&gauge("length = \"{length}\", angle = \"{angle}\", relative_density = \"{relative_density}\"", "pressure"));
+        made.cases[0].computed = f64::NAN;
+        assert!(!made.cases[0].within());
+    }
+}
