@@ -1,6 +1,7 @@
 """The examples that `help()` shows: every calculation has one, and each prints what it says."""
 
 import doctest
+import sys
 from pathlib import Path
 
 import flamewright as fw
@@ -26,6 +27,16 @@ def test_help_shows_an_example_that_runs(name):
 def test_there_are_examples_of_calculations_only():
     assert EXAMPLES.keys() == {entry["name"] for entry in fw.catalogue()}
     assert all("print(result." in text for text in EXAMPLES.values())
+
+
+def test_the_examples_are_those_of_the_catalogue():
+    pytest.importorskip("tomllib")  # Python 3.11
+    sys.path.insert(0, str(Path(__file__).parents[1]))
+    from write_examples import source
+
+    for name, text in EXAMPLES.items():
+        stored = [line[4:] for line in text.splitlines() if line.startswith((">>> ", "... "))]
+        assert stored == "\n".join(source(name)).splitlines(), f"{name}: run python write_examples.py"
 
 
 def test_an_example_that_is_wrong_is_seen():

@@ -22,35 +22,34 @@ EXAMPLES: dict[str, str] = {
     "analyser_reading": """\
 >>> import flamewright as fw
 >>> result = fw.analyser_reading(
-...     reading="48 ppm", range_high="2000 ppm", resolution="1 ppm", accuracy_absolute="10 ppm",
-...     accuracy_relative="5 %",
+...     reading="34 ppm", range_high="4000 ppm", clean_air_reading="2 ppm",
 ... )
 >>> print(result.accuracy)
-10 ppm
+0 ppm
 >>> print(result.standard_uncertainty)
-5.781 ppm
+0 ppm
 """,
     "antifreeze_dose": """\
 >>> import flamewright as fw
 >>> result = fw.antifreeze_dose(
-...     antifreeze="propylene glycol", system_content="180 L", frost_temperature="-15 degC",
+...     system_content="180 L", frost_temperature="-10 degC",
 ... )
 >>> print(result.glycol_mass_fraction)
-33.23 %
+25.38 %
 >>> print(result.product_volume)
-58.34 L
+44.43 L
 """,
     "antifreeze_mixture": """\
 >>> import flamewright as fw
 >>> result = fw.antifreeze_mixture(
-...     antifreeze="propylene glycol", glycol_mass_fraction="30 %", temperature="50 degC",
+...     antifreeze="propylene glycol", glycol_mass_fraction="30 %", temperature="40 degC",
 ... )
 >>> print(result.freezing_temperature)
 -12.79 °C
 >>> print(result.density)
-1007 kg/m³
+1013 kg/m³
 >>> print(result.specific_heat_capacity)
-3937 J/(kg·K)
+3910 J/(kg·K)
 """,
     "atmospheric_pressure": """\
 >>> import flamewright as fw
@@ -63,77 +62,77 @@ EXAMPLES: dict[str, str] = {
     "block_cool_down": """\
 >>> import flamewright as fw
 >>> result = fw.block_cool_down(
-...     heat_capacity="132 kJ/K", loss_conductance="28 W/K", room_temperature="18 degC",
-...     start_temperature="79 degC", target_temperature="60 degC",
+...     heat_capacity="98 kJ/K", start_temperature="82 degC", target_temperature="60 degC",
+...     loss_conductance="28 W/K", room_temperature="18 degC",
 ... )
 >>> print(result.time)
-29.32 min
+24.57 min
 >>> print(result.time_constant)
-78.57 min
+58.33 min
 """,
     "boiling_point": """\
 >>> import flamewright as fw
 >>> result = fw.boiling_point(
-...     water_pressure="1 bar", water_temperature="95 degC",
+...     water_temperature="95 degC",
 ... )
 >>> print(result.boiling_point)
-120.4 °C
+99.97 °C
 >>> print(result.margin)
-25.42 K
+4.974 K
 """,
     "burner_cycling": """\
 >>> import flamewright as fw
 >>> result = fw.burner_cycling(
-...     heat_capacity="98 kJ/K", burner_output="24 kW", load="8 kW",
-...     cut_out_temperature="82 degC", cut_in_temperature="74 degC",
+...     heat_capacity="150 kJ/K", burner_output="24 kW", load="6 kW",
+...     cut_out_temperature="82 degC", cut_in_temperature="74 degC", wanted_on_time="5 min",
 ... )
 >>> print(result.on_time)
-49 s
+66.67 s
 >>> print(result.off_time)
-98 s
+200 s
 >>> print(result.start_rate)
-24.49 1/h
+13.5 1/h
 """,
     "burner_pressure": """\
 >>> import flamewright as fw
 >>> result = fw.burner_pressure(
-...     heat_input="28.2 kW", burner_pressure="12.5 mbar", wanted_heat_input="26 kW",
+...     heat_input="31.1 kW", burner_pressure="12.5 mbar", new_burner_pressure="11.4 mbar",
 ... )
 >>> print(result.pressure_for_wanted)
-10.63 mbar
+12.5 mbar
 """,
     "carbon_monoxide": """\
 >>> import flamewright as fw
 >>> result = fw.carbon_monoxide(
-...     carbon_monoxide_dry="48 ppm", oxygen_dry="4.6 %", air_oxygen="20.95 %",
-...     carbon_dioxide_dry="9.1 %",
+...     carbon_monoxide_dry="32 ppm", carbon_dioxide_dry="6.8 %",
+...     carbon_dioxide_maximum="11.7 %",
 ... )
 >>> print(result.carbon_monoxide_ratio)
-0.0005275
->>> print(result.carbon_monoxide_air_free)
-61.5 ppm
+0.0004706
+>>> print(result.carbon_monoxide_air_free_from_carbon_dioxide)
+55.06 ppm
 """,
     "chimney_draught": """\
 >>> import flamewright as fw
 >>> result = fw.chimney_draught(
-...     mass_flow="0.022 kg/s", inlet_temperature="110 degC", outdoor_temperature="6 degC",
-...     height="5.5 m", bore="150 mm", thermal_resistance="0.2 m2 K/W",
+...     mass_flow="0.02 kg/s", inlet_temperature="120 degC", outdoor_temperature="6 degC",
+...     height="5.5 m", bore="150 mm",
 ... )
 >>> print(result.mean_flue_temperature)
-99.09 °C
+99.58 °C
 >>> print(result.outlet_temperature)
-88.98 °C
+81.75 °C
 >>> print(result.velocity)
-1.372 m/s
+1.249 m/s
 """,
     "circuit_balance": """\
 >>> import flamewright as fw
 >>> result = fw.circuit_balance(
-...     sections=[{"name": "riser", "tube": "copper 28x0.9", "length": "12 m", "volume_flow": "900 L/h"}, {"name": "hall", "tube": "copper 22x0.9", "length": "16 m", "volume_flow": "600 L/h", "fittings": {"elbow 90": 4}}, {"name": "office", "tube": "copper 15x0.7", "length": "10 m", "volume_flow": "300 L/h", "fittings": {"elbow 90": 4}}],
-...     circuits=[{"name": "hall", "sections": ["riser", "hall"]}, {"name": "office", "sections": ["riser", "office"]}],
+...     sections=[{"name": "main", "tube": "copper 22x0.9", "length": "12 m", "volume_flow": "0.6 m3/h"}, {"name": "near", "tube": "copper 15x0.7", "length": "6 m", "volume_flow": "0.3 m3/h"}, {"name": "far", "tube": "copper 15x0.7", "length": "18 m", "volume_flow": "0.3 m3/h"}],
+...     circuits=[{"name": "near radiators", "sections": ["main", "near"]}, {"name": "far radiators", "sections": ["main", "far"]}],
 ... )
 >>> print(result.index_pressure_drop)
-4.961 kPa
+7.87 kPa
 >>> print(result.greatest_velocity)
 0.5737 m/s
 """,
@@ -142,41 +141,41 @@ EXAMPLES: dict[str, str] = {
 >>> result = fw.circuit_cycling(
 ...     metal_mass="105 kg", water_content="11 L", casing_loss="12 W/K", pump_flow="0.25 kg/s",
 ...     flow_length="9 m", return_length="9 m", pipe_heat_capacity="1900 J/(m K)",
-...     pipe_loss="0.9 W/(m K)", room_temperature="18 degC", block_temperature="18 degC",
-...     circuit_temperature="18 degC", emitter_output="9 kW", emitter_heat_capacity="180 kJ/K",
-...     burner_output="24 kW", cut_out_temperature="70 degC", cut_in_temperature="62 degC",
+...     pipe_loss="0.9 W/(m K)", emitter_output="6 kW", emitter_heat_capacity="90 kJ/K",
+...     room_temperature="18 degC", block_temperature="74 degC", circuit_temperature="65 degC",
+...     burner_output="24 kW", cut_out_temperature="82 degC", cut_in_temperature="74 degC",
 ... )
 >>> print(result.on_time)
-52.89 s
+54.07 s
 >>> print(result.off_time)
-102.6 s
+106.4 s
 >>> print(result.start_rate)
-23.16 1/h
+22.44 1/h
 """,
     "combustion_air_flow": """\
 >>> import flamewright as fw
 >>> result = fw.combustion_air_flow(
-...     heat_input_net="28 kW", net_calorific_value="34 MJ/m3", stoichiometric_air=9.55,
-...     excess_air_ratio=1.3,
+...     heat_input_net="28.0 kW", net_calorific_value="34.02 MJ/m3", stoichiometric_air=9.55,
+...     excess_air_ratio=1.66,
 ... )
 >>> print(result.gas_rate)
-2.965 m³/h
+2.963 m³/h
 >>> print(result.air_flow)
-36.81 m³/h
+46.97 m³/h
 """,
     "combustion_products": """\
 >>> import flamewright as fw
 >>> result = fw.combustion_products(
-...     fuel="G20", excess_air_ratio=1.28,
+...     fuel="G20", excess_air_ratio=1.3,
 ... )
 >>> print(result.wet_flue)
-13.22
+13.41
 >>> print(result.oxygen_dry)
-4.991 %
+5.258 %
 >>> print(result.carbon_dioxide_dry)
-8.957 %
+8.807 %
 >>> print(result.water_dew_point)
-54.42 °C
+54.12 °C
 """,
     "cool_down": """\
 >>> import flamewright as fw
@@ -194,37 +193,36 @@ EXAMPLES: dict[str, str] = {
     "cool_down_fit": """\
 >>> import flamewright as fw
 >>> result = fw.cool_down_fit(
-...     times=["0 min", "5 min", "10 min", "15 min", "20 min", "30 min"],
-...     temperatures=["82.0 degC", "76.9 degC", "72.2 degC", "67.9 degC", "64.0 degC", "57.0 degC"],
-...     room_temperature="18 degC", heat_capacity="132 kJ/K",
+...     times=["0 min", "10 min", "20 min", "30 min", "40 min"],
+...     temperatures=["80.0 degC", "71.7 degC", "64.5 degC", "58.3 degC", "52.8 degC"],
+...     heat_capacity="100 kJ/K",
 ... )
 >>> print(result.time_constant)
-60.56 min
+66.48 min
 >>> print(result.loss_conductance)
-36.33 W/K
+25.07 W/K
 """,
     "critical_radius": """\
 >>> import flamewright as fw
 >>> result = fw.critical_radius(
-...     outside_diameter="15 mm", insulation_thickness="9 mm",
-...     insulation_conductivity="0.04 W/(m K)",
+...     outside_diameter="10 mm", insulation_conductivity="0.04 W/(m K)",
 ... )
 >>> print(result.critical_radius)
 4 mm
 >>> print(result.loss_ratio)
-0.5174
+1
 """,
     "dry_air": """\
 >>> import flamewright as fw
 >>> result = fw.dry_air(
-...     temperature="20 degC",
+...     temperature="18 degC",
 ... )
 >>> print(result.density)
-1.205 kg/m³
+1.213 kg/m³
 >>> print(result.thermal_conductivity)
-0.02587 W/(m·K)
+0.02572 W/(m·K)
 >>> print(result.kinematic_viscosity)
-0.00001511 m²/s
+0.00001493 m²/s
 """,
     "duty_point": """\
 >>> import flamewright as fw
@@ -241,36 +239,34 @@ EXAMPLES: dict[str, str] = {
     "emitter_at_flow": """\
 >>> import flamewright as fw
 >>> result = fw.emitter_at_flow(
-...     rated_output="1500 W", mass_flow="60 kg/h", flow_temperature="70 degC",
-...     room_temperature="20 degC",
+...     rated_output="1500 W", mass_flow="100 kg/h", flow_temperature="65 degC",
 ... )
 >>> print(result.return_temperature)
-53.1 °C
+55.3 °C
 >>> print(result.heat_output)
-1179 W
+1128 W
 """,
     "emitter_output": """\
 >>> import flamewright as fw
 >>> result = fw.emitter_output(
-...     rated_output="1500 W", flow_temperature="55 degC", return_temperature="45 degC",
-...     room_temperature="20 degC",
+...     rated_output="1500 W", flow_temperature="65 degC", return_temperature="55 degC",
 ... )
 >>> print(result.heat_output)
-772.1 W
+1122 W
 >>> print(result.output_factor)
-0.5148
+0.7482
 """,
     "expansion_vessel": """\
 >>> import flamewright as fw
 >>> result = fw.expansion_vessel(
-...     system_content="180 L", highest_temperature="80 degC", static_height="7 m",
+...     system_content="180 L", highest_temperature="80 degC", static_height="6 m",
 ... )
 >>> print(result.expansion_volume)
 5.17 L
 >>> print(result.pre_charge)
-0.9863 bar
+0.8882 bar
 >>> print(result.vessel_volume)
-18.89 L
+17.74 L
 """,
     "fitting_loss": """\
 >>> import flamewright as fw
@@ -285,91 +281,90 @@ EXAMPLES: dict[str, str] = {
     "flame_supervision_voltage": """\
 >>> import flamewright as fw
 >>> result = fw.flame_supervision_voltage(
-...     open_circuit_voltage="24 mV", loaded_voltage="12 mV", drop_out_voltage="2.5 mV",
+...     loaded_voltage="12 mV", open_circuit_voltage="25 mV", drop_out_voltage="3 mV",
 ... )
 >>> print(result.holding_ratio)
-4.8
+4
 >>> print(result.holding_margin)
-9.5 mV
+9 mV
 """,
     "flame_temperature": """\
 >>> import flamewright as fw
 >>> result = fw.flame_temperature(
-...     fuel="G20", excess_air_ratio=1.2, fuel_temperature="15 degC", air_temperature="15 degC",
+...     fuel="G20", excess_air_ratio=1.3, air_temperature="20 degC",
 ... )
 >>> print(result.flame_temperature)
-1766 °C
+1674 °C
 >>> print(result.flame_temperature_complete)
-1790 °C
+1689 °C
 """,
     "flow_from_heat": """\
 >>> import flamewright as fw
 >>> result = fw.flow_from_heat(
-...     heat_output="12 kW", flow_temperature="70 degC", return_temperature="55 degC",
+...     heat_output="24 kW", flow_temperature="75 degC", return_temperature="60 degC",
 ... )
 >>> print(result.mass_flow)
-0.1911 kg/s
+0.382 kg/s
 >>> print(result.volume_flow_at_return)
-698 L/h
+1399 L/h
 """,
     "flue_analysis": """\
 >>> import flamewright as fw
 >>> result = fw.flue_analysis(
-...     fuel="G20", oxygen_dry=fw.uncertain("4.6 %", accuracy="0.3 %"),
-...     carbon_monoxide_dry="48 ppm", flue_temperature="180 degC", air_temperature="20 degC",
+...     fuel="G20", oxygen_dry="8.9 %", carbon_monoxide_dry="32 ppm",
+...     flue_temperature="212 degC", air_temperature="18 degC", barometric_pressure="1004 mbar",
 ... )
 >>> print(result.excess_air)
-25.17 % (± 2.4 %, k = 2)
+66.1 %
 >>> print(result.carbon_monoxide_ratio)
-0.0005234 (± 1.1e-05, k = 2)
+0.0004727
 >>> print(result.flue_loss_net)
-7.949 % (± 0.14 %, k = 2)
+12.44 %
 >>> print(result.efficiency_net)
-92.04 % (± 0.14 %, k = 2)
+87.55 %
 """,
     "flue_emissions": """\
 >>> import flamewright as fw
 >>> result = fw.flue_emissions(
-...     fuel="G20", oxygen_dry="4.6 %", carbon_monoxide_dry="48 ppm",
+...     fuel="G20", oxygen_dry="8.9 %", carbon_monoxide_dry="32 ppm",
 ...     nitrogen_oxides_dry="60 ppm", reference_oxygen="3 %", air_oxygen="20.95 %",
 ... )
 >>> print(result.carbon_monoxide_at_reference)
-52.7 ppm
+47.67 ppm
 >>> print(result.carbon_monoxide_air_free)
-61.5 ppm
+55.63 ppm
 """,
     "flue_flow": """\
 >>> import flamewright as fw
 >>> result = fw.flue_flow(
-...     velocity="1.8 m/s", mean_flue_temperature="110 degC", bore="150 mm", length="5.5 m",
-...     loss_coefficient=1.2, roughness="1 mm",
+...     mean_flue_temperature="110 degC", bore="150 mm", length="6.5 m", mass_flow="0.02 kg/s",
 ... )
 >>> print(result.mass_flow)
-0.02804 kg/s
+0.02 kg/s
 >>> print(result.pressure_loss)
-3.739 Pa
+1.274 Pa
 """,
     "flue_gas_flow": """\
 >>> import flamewright as fw
 >>> result = fw.flue_gas_flow(
-...     fuel="G20", heat_input_net="28 kW", excess_air_ratio=1.66, flue_temperature="212 degC",
+...     fuel="G20", heat_input_net="28 kW", excess_air_ratio=1.66,
 ... )
 >>> print(result.mass_flow)
 0.01668 kg/s
 >>> print(result.volume_flow)
-85.05 m³/h
+65.41 m³/h
 >>> print(result.dew_point)
 50.84 °C
 """,
     "friction_factor": """\
 >>> import flamewright as fw
 >>> result = fw.friction_factor(
-...     reynolds_number=40000, relative_roughness=0.0005,
+...     reynolds_number=12000,
 ... )
 >>> print(result.friction_factor)
-0.02347
+0.02944
 >>> print(result.turbulent_friction_factor)
-0.02347
+0.02944
 """,
     "fuel_properties": """\
 >>> import flamewright as fw
@@ -388,95 +383,93 @@ EXAMPLES: dict[str, str] = {
     "gas_energy": """\
 >>> import flamewright as fw
 >>> result = fw.gas_energy(
-...     volume="412 m3", conversion_factor=1.022, gross_calorific_value="39.4 MJ/m3",
+...     volume="120 m3", conversion_factor=1.02264, gross_calorific_value="39.3 MJ/m3",
 ... )
 >>> print(result.reference_volume)
-421.1 m³
+122.7 m³
 >>> print(result.energy_gross)
-4608 kWh
+1340 kWh
 """,
     "gas_enthalpy": """\
 >>> import flamewright as fw
 >>> result = fw.gas_enthalpy(
-...     temperature="180 degC",
+...     temperature="212 degC",
 ... )
 >>> print(result.carbon_dioxide)
-6.244 kJ/mol
+7.641 kJ/mol
 >>> print(result.water_vapour)
-5.286 kJ/mol
+6.403 kJ/mol
 >>> print(result.nitrogen)
-4.532 kJ/mol
+5.475 kJ/mol
 """,
     "gas_installation": """\
 >>> import flamewright as fw
 >>> result = fw.gas_installation(
-...     fuel="G20",
-...     sections=[{"name": "to tee", "length": "6 m", "tube": "copper 28x0.9"}, {"name": "boiler", "from": "to tee", "length": "3 m", "tube": "copper 22x0.9", "load": "28 kW"}, {"name": "hob", "from": "to tee", "length": "4 m", "tube": "copper 15x0.7", "load": "8 kW"}],
-...     inlet_pressure="21 mbar",
+...     sections=[{"name": "meter to tee", "tube": "copper 28x0.9", "length": "5 m"}, {"name": "boiler", "from": "meter to tee", "tube": "copper 22x0.9", "length": "6 m", "load": "31 kW"}, {"name": "cooker", "from": "meter to tee", "tube": "copper 15x0.7", "length": "4 m", "load": "11 kW"}],
+...     inlet_pressure="20.3 mbar",
 ... )
 >>> print(result.gas_flow)
-3.43 m³/h
+4.002 m³/h
 >>> print(result.greatest_drop)
-22.12 Pa
+39.02 Pa
 >>> print(result.pipe_volume)
-4.777 L
+5.2 L
 """,
     "gas_pipe_discharge": """\
 >>> import flamewright as fw
 >>> result = fw.gas_pipe_discharge(
-...     fuel="G20", allowed_drop="1 mbar", length="12 m", tube="copper 22x0.9",
-...     inlet_pressure="21 mbar",
+...     tube="copper 22x0.9", allowed_drop="1 mbar", length="9 m", inlet_pressure="20.3 mbar",
 ... )
 >>> print(result.gas_flow_low)
-4.183 m³/h
+4.945 m³/h
 >>> print(result.heat_input_gross)
-43.89 kW
+51.89 kW
 """,
     "gas_pipe_drop": """\
 >>> import flamewright as fw
 >>> result = fw.gas_pipe_drop(
-...     fuel="G20", heat_input_gross="31 kW", length="12 m", tube="copper 22x0.9",
-...     inlet_pressure="21 mbar",
+...     tube="copper 22x0.9", fittings={"elbow 90": 4}, length="9 m", heat_input_gross="31 kW",
+...     inlet_pressure="20.3 mbar",
 ... )
 >>> print(result.gas_flow)
 2.954 m³/h
 >>> print(result.velocity)
-2.508 m/s
+2.51 m/s
 >>> print(result.drop_at_inlet_density_low)
-25.68 Pa
+25.54 Pa
 """,
     "gas_pipe_sizing": """\
 >>> import flamewright as fw
 >>> result = fw.gas_pipe_sizing(
-...     fuel="G20",
-...     sections=[{"name": "to tee", "length": "6 m"}, {"name": "boiler", "from": "to tee", "length": "3 m", "load": "28 kW"}, {"name": "hob", "from": "to tee", "length": "4 m", "load": "8 kW"}],
+...     sections=[{"name": "meter to tee", "length": "5 m"}, {"name": "boiler", "from": "meter to tee", "length": "6 m", "load": "31 kW"}, {"name": "cooker", "from": "meter to tee", "length": "4 m", "load": "11 kW"}],
 ...     tubes=["copper 15x0.7", "copper 22x0.9", "copper 28x0.9"], allowed_drop="1 mbar",
-...     inlet_pressure="21 mbar",
+...     inlet_pressure="20.3 mbar",
 ... )
 >>> print(result.greatest_drop)
-47.26 Pa
+66.32 Pa
 >>> print(result.spare_drop)
-52.74 Pa
+33.68 Pa
 >>> print(result.widest_bore)
 20.2 mm
 """,
     "gas_properties": """\
 >>> import flamewright as fw
 >>> result = fw.gas_properties(
-...     methane="92 %", ethane="5 %", propane="1 %", nitrogen="1 %", carbon_dioxide="1 %",
+...     methane="93 %", ethane="4 %", propane="1 %", nitrogen="1 %", carbon_dioxide="1 %",
 ... )
 >>> print(result.gross_calorific_value)
-39.02 MJ/m³
+38.73 MJ/m³
 >>> print(result.relative_density)
-0.6027
+0.5978
 >>> print(result.gross_wobbe_index)
-50.26 MJ/m³
+50.1 MJ/m³
 """,
     "gas_rate": """\
 >>> import flamewright as fw
 >>> result = fw.gas_rate(
 ...     fuel="G20", volume="0.100 m3", time="2 min 4.6 s", gas_pressure="20.3 mbar",
-...     gas_temperature="9 degC", barometric_pressure="1004 mbar", plate_heat_input_net="28 kW",
+...     gas_temperature="9 degC", barometric_pressure="1004 mbar",
+...     plate_heat_input_net="28.0 kW",
 ... )
 >>> print(result.gas_rate)
 2.889 m³/h
@@ -490,20 +483,18 @@ EXAMPLES: dict[str, str] = {
     "gas_rate_test_time": """\
 >>> import flamewright as fw
 >>> result = fw.gas_rate_test_time(
-...     heat_input_gross="31 kW", gross_calorific_value="37.78 MJ/m3", volume="0.1 m3",
+...     heat_input_gross="31 kW", gross_calorific_value="37.78 MJ/m3",
 ...     meter_resolution="0.001 m3", wanted_uncertainty="1 %",
 ... )
 >>> print(result.gas_rate)
 2.954 m³/h
->>> print(result.time_for_volume)
-121.9 s
 >>> print(result.time_for_uncertainty)
 54.09 s
 """,
     "gas_rate_uncertainty": """\
 >>> import flamewright as fw
 >>> result = fw.gas_rate_uncertainty(
-...     volume="0.100 m3", meter_resolution="0.001 m3", time="124.6 s",
+...     volume="0.100 m3", meter_resolution="0.001 m3", time="2 min 4.6 s",
 ...     maximum_permissible_error="2 %", gross_calorific_value="37.78 MJ/m3",
 ... )
 >>> print(result.heat_input_gross)
@@ -516,16 +507,16 @@ EXAMPLES: dict[str, str] = {
     "heat_from_flow": """\
 >>> import flamewright as fw
 >>> result = fw.heat_from_flow(
-...     volume_flow="690 L/h", flow_temperature="70 degC", return_temperature="55 degC",
+...     volume_flow="1400 L/h", flow_temperature="75 degC", return_temperature="60 degC",
 ... )
 >>> print(result.heat_output)
-11.86 kW
+24.02 kW
 """,
     "heat_store": """\
 >>> import flamewright as fw
 >>> result = fw.heat_store(
-...     start_temperature="82 degC", end_temperature="60 degC", cast_iron_mass="105 kg",
-...     water_content="11 L",
+...     cast_iron_mass="105 kg", water_content="11 L", start_temperature="82 degC",
+...     end_temperature="60 degC",
 ... )
 >>> print(result.heat_capacity)
 97.24 kJ/K
@@ -535,29 +526,29 @@ EXAMPLES: dict[str, str] = {
     "humid_air": """\
 >>> import flamewright as fw
 >>> result = fw.humid_air(
-...     temperature="20 degC", relative_humidity="60 %",
+...     temperature="18 degC", relative_humidity="60 %",
 ... )
 >>> print(result.dew_point)
-12.01 °C
+10.13 °C
 >>> print(result.humidity_ratio)
-0.008773 kg/kg
+0.00773 kg/kg
 >>> print(result.density)
-1.198 kg/m³
+1.207 kg/m³
 """,
     "inclined_gauge": """\
 >>> import flamewright as fw
 >>> result = fw.inclined_gauge(
-...     length="62 mm", angle="11.5 deg", relative_density=0.784,
+...     length="82 mm", angle="10 deg",
 ... )
 >>> print(result.level_difference)
-12.36 mm
+14.24 mm
 >>> print(result.pressure)
-95.04 Pa
+139.6 Pa
 """,
     "inhibitor_dose": """\
 >>> import flamewright as fw
 >>> result = fw.inhibitor_dose(
-...     system_content="180 L", dose_ratio="1 %",
+...     system_content="180 L",
 ... )
 >>> print(result.dose)
 1.8 L
@@ -567,38 +558,36 @@ EXAMPLES: dict[str, str] = {
     "injector_flow": """\
 >>> import flamewright as fw
 >>> result = fw.injector_flow(
-...     injector_diameter="2.1 mm", burner_pressure="12.5 mbar", relative_density=0.555,
-...     discharge_coefficient=0.85, gross_calorific_value="37.78 MJ/m3",
+...     injector_diameter="2.6 mm", burner_pressure="12.5 mbar", discharge_coefficient=0.85,
 ... )
 >>> print(result.gas_flow)
-0.6427 m³/h
+0.9854 m³/h
 >>> print(result.heat_input_gross)
-6.745 kW
+10.34 kW
 """,
     "injector_size": """\
 >>> import flamewright as fw
 >>> result = fw.injector_size(
-...     heat_input_gross="6 kW", gross_calorific_value="37.78 MJ/m3", burner_pressure="12.5 mbar",
-...     relative_density=0.555, discharge_coefficient=0.85,
+...     burner_pressure="12.5 mbar", discharge_coefficient=0.85, heat_input_gross="6.2 kW",
 ... )
 >>> print(result.injector_diameter)
-1.981 mm
+2.013 mm
 """,
     "installation_volume": """\
 >>> import flamewright as fw
 >>> result = fw.installation_volume(
-...     pipes=[{"tube": "copper 22x0.9", "length": "12 m"}, {"tube": "copper 15x0.7", "length": "5 m"}],
-...     meter_volume="6 L", fittings_allowance="10 %",
+...     pipes=[{"length": "6 m", "tube": "copper 22x0.9"}, {"length": "3 m", "tube": "copper 15x0.7"}],
+...     meter_volume="6 L",
 ... )
 >>> print(result.pipe_volume)
-4.572 L
+2.359 L
 >>> print(result.installation_volume)
-11.03 L
+8.359 L
 """,
     "leak_class": """\
 >>> import flamewright as fw
 >>> result = fw.leak_class(
-...     classes=[{"name": "usable", "from": "0 L/h"}, {"name": "to be mended", "from": "1 L/h"}, {"name": "shut off", "from": "5 L/h"}],
+...     classes=[{"name": "A", "from": "0 L/h"}, {"name": "B", "from": "1 L/h"}, {"name": "C", "from": "5 L/h"}],
 ...     leak_rate="1.4 L/h",
 ... )
 >>> print(result.class_number)
@@ -611,80 +600,81 @@ EXAMPLES: dict[str, str] = {
     "leak_scaling": """\
 >>> import flamewright as fw
 >>> result = fw.leak_scaling(
-...     leak_rate="0.8 L/h", test_pressure="50 mbar", operating_pressure="21 mbar",
+...     test_gas="air", operating_gas="G20", test_pressure="100 mbar",
+...     operating_pressure="20 mbar",
 ... )
 >>> print(result.leak_rate_laminar)
-0.5549 L/h
+0.3303 L/h
 >>> print(result.leak_rate_orifice)
-0.6961 L/h
+0.6005 L/h
 """,
     "let_by": """\
 >>> import flamewright as fw
 >>> result = fw.let_by(
-...     installation_volume="16.3 L", start_pressure="10 mbar", pressure_rise="0.4 mbar",
+...     installation_volume="16.3 L", start_pressure="10 mbar", pressure_rise="0.6 mbar",
 ...     test_duration="1 min", readable_movement="0.25 mbar",
 ... )
 >>> print(result.let_by_rate)
-0.3861 L/h
+0.5791 L/h
 >>> print(result.smallest_detectable_flow)
 0.2413 L/h
 """,
     "liquid_column": """\
 >>> import flamewright as fw
 >>> result = fw.liquid_column(
-...     level_difference="203 mm", liquid_temperature="15 degC",
+...     level_difference="210 mm", liquid_temperature="16 degC",
 ... )
 >>> print(result.pressure)
-19.89 mbar
+20.57 mbar
 """,
     "liquid_water": """\
 >>> import flamewright as fw
 >>> result = fw.liquid_water(
-...     temperature="60 degC", pressure="2 bar",
+...     temperature="62 degC",
 ... )
 >>> print(result.density)
-983.3 kg/m³
+982.2 kg/m³
 >>> print(result.specific_heat_capacity)
 4183 J/(kg·K)
 >>> print(result.dynamic_viscosity)
-0.0004661 Pa·s
+0.0004523 Pa·s
 """,
     "local_gravity": """\
 >>> import flamewright as fw
 >>> result = fw.local_gravity(
-...     latitude="52 deg", height="80 m",
+...     latitude="53 deg",
 ... )
 >>> print(result.gravity)
-9.812 m/s²
+9.813 m/s²
 """,
     "mass_concentration": """\
 >>> import flamewright as fw
 >>> result = fw.mass_concentration(
-...     gas="carbon monoxide", fraction="48 ppm", temperature="0 degC",
+...     gas="carbon monoxide", fraction="32 ppm", temperature="0 degC",
 ... )
 >>> print(result.mass_concentration)
-59.98 mg/m³
+39.99 mg/m³
 """,
     "material_properties": """\
 >>> import flamewright as fw
 >>> result = fw.material_properties(
-...     material="mineral wool", temperature="50 degC",
+...     material="grey cast iron",
 ... )
 >>> print(result.thermal_conductivity)
-0.035 W/(m·K)
+50 W/(m·K)
 >>> print(result.density)
-48 kg/m³
+7200 kg/m³
 """,
     "metering_reference_change": """\
 >>> import flamewright as fw
 >>> result = fw.metering_reference_change(
-...     gross_calorific_value="37.78 MJ/m3", stated_temperature="15 degC",
-...     wanted_temperature="0 degC",
+...     stated_temperature="0 degC", wanted_temperature="15 degC",
+...     gross_calorific_value="39.8 MJ/m3",
 ... )
 >>> print(result.volume_ratio)
-1.055
+0.9479
 >>> print(result.gross_calorific_value)
-39.85 MJ/m³
+37.73 MJ/m³
 """,
     "natural_draught": """\
 >>> import flamewright as fw
@@ -699,29 +689,29 @@ EXAMPLES: dict[str, str] = {
     "opening_flow": """\
 >>> import flamewright as fw
 >>> result = fw.opening_flow(
-...     free_area="14000 mm2", pressure_difference="4 Pa",
+...     free_area="11000 mm2", pressure_difference="4 Pa",
 ... )
 >>> print(result.air_flow)
-79.25 m³/h
+62.26 m³/h
 >>> print(result.equivalent_area)
-14000 mm²
+11000 mm²
 """,
     "opening_size": """\
 >>> import flamewright as fw
 >>> result = fw.opening_size(
-...     air_flow="40 m3/h", pressure_difference="4 Pa",
+...     air_flow="60 m3/h", pressure_difference="4 Pa",
 ... )
 >>> print(result.free_area)
-7067 mm²
+10600 mm²
 """,
     "overshoot": """\
 >>> import flamewright as fw
 >>> result = fw.overshoot(
-...     metal_mass="105 kg", water_content="11 L", casing_loss="12 W/K", pump_flow="0.25 kg/s",
-...     flow_length="9 m", return_length="9 m", pipe_heat_capacity="1900 J/(m K)",
-...     pipe_loss="0.9 W/(m K)", room_temperature="18 degC", film_conductance="900 W/K",
-...     block_temperature="70 degC", circuit_temperature="65 degC", burner_output="24 kW",
-...     cut_out_temperature="82 degC", limit_temperature="95 degC",
+...     metal_mass="105 kg", water_content="11 L", casing_loss="12 W/K",
+...     film_conductance="900 W/K", pump_flow="0.25 kg/s", flow_length="9 m",
+...     return_length="9 m", pipe_heat_capacity="1900 J/(m K)", pipe_loss="0.9 W/(m K)",
+...     room_temperature="18 degC", block_temperature="70 degC", circuit_temperature="65 degC",
+...     burner_output="24 kW", cut_out_temperature="82 degC", limit_temperature="95 degC",
 ... )
 >>> print(result.peak_with_pump_stopped)
 89.24 °C
@@ -733,69 +723,65 @@ EXAMPLES: dict[str, str] = {
     "partial_drain": """\
 >>> import flamewright as fw
 >>> result = fw.partial_drain(
-...     system_content="180 L", drained_volume="40 L", product_fraction="1 %",
-...     wanted_fraction="1 %",
+...     system_content="180 L", drained_volume="20 L", product_fraction="1 %",
 ... )
 >>> print(result.product_lost)
-0.4 L
+0.2 L
 >>> print(result.product_needed)
-0.4 L
+0.2 L
 """,
     "pipe_cool_down": """\
 >>> import flamewright as fw
 >>> result = fw.pipe_cool_down(
-...     start_temperature="70 degC", target_temperature="40 degC", tube="copper 22x0.9",
-...     emissivity=0.9, insulation_thickness="25 mm", insulation_conductivity="0.04 W/(m K)",
-...     air_temperature="12 degC",
+...     tube="copper 22x0.9", finish="tarnished copper", start_temperature="60 degC",
+...     target_temperature="35 degC", air_temperature="18 degC",
 ... )
 >>> print(result.time_to_target)
-97 min
+31.74 min
 >>> print(result.heat_loss_at_start)
-11.06 W/m
+33.39 W/m
 """,
     "pipe_heat_loss": """\
 >>> import flamewright as fw
 >>> result = fw.pipe_heat_loss(
-...     water_temperature="70 degC", tube="copper 22x0.9", emissivity=0.9,
-...     insulation_thickness="25 mm", insulation_conductivity="0.04 W/(m K)",
-...     air_temperature="12 degC",
+...     tube="copper 22x0.9", insulation="mineral wool", finish="insulation jacket",
+...     insulation_thickness="20 mm", water_temperature="70 degC", air_temperature="18 degC",
 ... )
 >>> print(result.heat_loss_per_length)
-11.06 W/m
+9.671 W/m
 >>> print(result.surface_temperature)
-17.84 °C
+23.69 °C
 """,
     "pipe_temperature_drop": """\
 >>> import flamewright as fw
 >>> result = fw.pipe_temperature_drop(
-...     inlet_temperature="70 degC", water_flow="300 L/h", length="20 m", tube="copper 22x0.9",
-...     emissivity=0.9, insulation_thickness="25 mm", insulation_conductivity="0.04 W/(m K)",
-...     air_temperature="12 degC",
+...     tube="copper 22x0.9", finish="tarnished copper", inlet_temperature="70 degC",
+...     water_flow="600 L/h", length="20 m", air_temperature="10 degC",
 ... )
 >>> print(result.outlet_temperature)
-69.36 °C
+68.54 °C
 >>> print(result.heat_loss)
-219.6 W
+996.1 W
 """,
     "platinum_resistance": """\
 >>> import flamewright as fw
 >>> result = fw.platinum_resistance(
-...     temperature="60 degC", resistance_at_zero="1000 ohm", class_="B",
+...     class_="B", temperature="62 degC", resistance_at_zero="100 ohm",
 ... )
 >>> print(result.resistance)
-1232 Ω
+124 Ω
 >>> print(result.tolerance)
-0.6 K
+0.61 K
 """,
     "platinum_temperature": """\
 >>> import flamewright as fw
 >>> result = fw.platinum_temperature(
-...     resistance="1232 ohm", resistance_at_zero="1000 ohm", lead_resistance="1 ohm",
+...     class_="B", resistance="124.1 ohm", resistance_at_zero="100 ohm",
 ... )
 >>> print(result.temperature)
-59.63 °C
+62.24 °C
 >>> print(result.lead_error)
-0.2605 K
+0 K
 """,
     "pump_overrun": """\
 >>> import flamewright as fw
@@ -804,6 +790,7 @@ EXAMPLES: dict[str, str] = {
 ...     flow_length="9 m", return_length="9 m", pipe_heat_capacity="1900 J/(m K)",
 ...     pipe_loss="0.9 W/(m K)", room_temperature="18 degC", block_temperature="82 degC",
 ...     circuit_temperature="70 degC", overrun_temperature="60 degC",
+...     observed_stop_time="27 min 20 s",
 ... )
 >>> print(result.stop_time)
 29.07 min
@@ -813,42 +800,42 @@ EXAMPLES: dict[str, str] = {
     "purge": """\
 >>> import flamewright as fw
 >>> result = fw.purge(
-...     installation_volume="16.3 L", purge_factor=1.5, purge_flow="1 m3/h",
+...     installation_volume="16.3 L", purge_factor=1.5, purge_flow="0.8 m3/h",
 ... )
 >>> print(result.purge_volume)
 24.45 L
 >>> print(result.purge_time)
-88.02 s
+110 s
 """,
     "purge_velocity": """\
 >>> import flamewright as fw
 >>> result = fw.purge_velocity(
-...     bore="54 mm", velocity="0.6 m/s", length="30 m",
+...     bore="26 mm", velocity="0.6 m/s", length="18 m",
 ... )
 >>> print(result.purge_flow)
-4.947 m³/h
+1.147 m³/h
 >>> print(result.travel_time)
-50 s
+30 s
 """,
     "room_concentration": """\
 >>> import flamewright as fw
 >>> result = fw.room_concentration(
-...     source="0.5 L/h", room_volume="40 m3", air_change_rate="0.6 1/h", elapsed_time="1 h",
+...     room_volume="40 m3", air_change_rate="0.5 1/h", elapsed_time="2 h", source="0.5 L/h",
 ... )
 >>> print(result.concentration)
-9.4 ppm
+15.8 ppm
 >>> print(result.steady)
-20.83 ppm
+25 ppm
 """,
     "saturated_water": """\
 >>> import flamewright as fw
 >>> result = fw.saturated_water(
-...     temperature="60 degC",
+...     temperature="55 degC",
 ... )
 >>> print(result.saturation_pressure)
-19946 Pa
+15761 Pa
 >>> print(result.heat_of_vaporisation)
-2358 kJ/kg
+2370 kJ/kg
 """,
     "siegert_constants": """\
 >>> import flamewright as fw
@@ -865,118 +852,118 @@ EXAMPLES: dict[str, str] = {
     "siegert_flue_loss": """\
 >>> import flamewright as fw
 >>> result = fw.siegert_flue_loss(
-...     constants="de-natural-gas", oxygen_dry="4.6 %", flue_temperature="180 degC",
-...     air_temperature="20 degC",
+...     constants="de-natural-gas", oxygen_dry="8.9 %", flue_temperature="212 degC",
+...     air_temperature="18 degC",
 ... )
 >>> print(result.flue_loss_net)
-7.879 %
+12.33 %
 >>> print(result.efficiency_net)
-92.12 %
+87.67 %
 """,
     "static_head": """\
 >>> import flamewright as fw
 >>> result = fw.static_head(
-...     height="7 m",
+...     height="6.5 m",
 ... )
 >>> print(result.static_pressure)
-0.6863 bar
+0.6373 bar
 """,
     "system_content": """\
 >>> import flamewright as fw
 >>> result = fw.system_content(
-...     pipes=[{"tube": "copper 22x0.9", "length": "40 m"}, {"tube": "copper 15x0.7", "length": "60 m"}],
-...     emitter_content="85 L", boiler_content="11 L",
+...     pipes=[{"tube": "copper 22x0.9", "length": "30 m"}, {"tube": "copper 15x0.7", "length": "60 m"}],
+...     emitter_content="70 L", boiler_content="11 L",
 ... )
 >>> print(result.pipe_content)
-21.53 L
+18.33 L
 >>> print(result.system_content)
-117.5 L
+99.33 L
 """,
     "thermistor_beta": """\
 >>> import flamewright as fw
 >>> result = fw.thermistor_beta(
-...     resistance="2500 ohm", reference_resistance="10 kohm", beta="3977 K",
+...     resistance="2.6 kohm", reference_resistance="10 kohm", beta="3977 K",
 ... )
 >>> print(result.temperature)
-59.58 °C
+58.49 °C
 """,
     "thermistor_beta_of_points": """\
 >>> import flamewright as fw
 >>> result = fw.thermistor_beta_of_points(
-...     first_resistance="32650 ohm", first_temperature="0 degC", second_resistance="1256 ohm",
+...     first_resistance="10 kohm", first_temperature="25 degC", second_resistance="1255 ohm",
 ...     second_temperature="80 degC",
 ... )
 >>> print(result.beta)
-3928 K
+3973 K
 """,
     "thermistor_check": """\
 >>> import flamewright as fw
 >>> result = fw.thermistor_check(
 ...     curve="beta", reference_resistance="10 kohm", beta="3977 K", temperature="60 degC",
-...     temperature_tolerance="0.5 K", resistance_tolerance="2 %", measured_resistance="2500 ohm",
+...     measured_resistance="2.6 kohm",
 ... )
 >>> print(result.lowest_resistance)
-2371 Ω
+2463 Ω
 >>> print(result.highest_resistance)
-2557 Ω
+2463 Ω
 >>> print(result.indicated_temperature)
-59.58 °C
+58.49 °C
 """,
     "thermistor_fit": """\
 >>> import flamewright as fw
 >>> result = fw.thermistor_fit(
-...     first_resistance="32650 ohm", first_temperature="0 degC", second_resistance="10000 ohm",
-...     second_temperature="25 degC", third_resistance="1256 ohm", third_temperature="80 degC",
-...     resistance="2500 ohm",
+...     first_resistance="32650 ohm", first_temperature="0 degC", second_resistance="10 kohm",
+...     second_temperature="25 degC", third_resistance="1255 ohm", third_temperature="80 degC",
+...     resistance="2.6 kohm",
 ... )
 >>> print(result.temperature)
-59.86 °C
+58.76 °C
 """,
     "thermistor_temperature": """\
 >>> import flamewright as fw
 >>> result = fw.thermistor_temperature(
-...     curve="beta", reference_resistance="10 kohm", beta="3977 K", resistance="2500 ohm",
+...     curve="beta", reference_resistance="10 kohm", beta="3977 K", resistance="2.6 kohm",
 ... )
 >>> print(result.temperature)
-59.58 °C
+58.49 °C
 >>> print(result.sensitivity)
--3.592 %/K
+-3.616 %/K
 """,
     "thermocouple_temperature": """\
 >>> import flamewright as fw
 >>> result = fw.thermocouple_temperature(
-...     voltage="7.5 mV", reference_junction_temperature="22 degC",
+...     type="K", voltage="7.9 mV", reference_junction_temperature="18 degC",
 ... )
 >>> print(result.temperature)
-206 °C
+212 °C
 >>> print(result.addition_error)
--0.00256 K
+0.06002 K
 """,
     "thermocouple_voltage": """\
 >>> import flamewright as fw
 >>> result = fw.thermocouple_voltage(
-...     type="K", temperature="205 degC", reference_junction_temperature="22 degC",
+...     type="K", temperature="212 degC", reference_junction_temperature="18 degC",
 ... )
 >>> print(result.voltage)
-7.46 mV
+7.901 mV
 >>> print(result.seebeck_coefficient)
-40.01 µV/K
+40.09 µV/K
 """,
     "thermostat_differential": """\
 >>> import flamewright as fw
 >>> result = fw.thermostat_differential(
-...     cut_out_temperature="81.8 degC", cut_in_temperature="74.2 degC",
+...     cut_out_temperature="81.8 degC", cut_in_temperature="74.1 degC",
 ... )
 >>> print(result.differential)
-7.6 K
+7.7 K
 >>> print(result.mid_point)
-78 °C
+77.95 °C
 """,
     "thermostat_test": """\
 >>> import flamewright as fw
 >>> result = fw.thermostat_test(
-...     set_point="82 degC", cut_outs=["81.8 degC", "82.1 degC", "81.6 degC"],
-...     cut_ins=["74.1 degC", "74.4 degC", "74.0 degC"],
+...     cut_outs=["81.8 degC", "82.1 degC", "81.6 degC"],
+...     cut_ins=["74.1 degC", "74.4 degC", "74.0 degC"], set_point="82 degC",
 ... )
 >>> print(result.differential)
 7.667 K
@@ -988,81 +975,80 @@ EXAMPLES: dict[str, str] = {
     "tightness_plan": """\
 >>> import flamewright as fw
 >>> result = fw.tightness_plan(
-...     installation_volume="16.3 L", readable_movement="0.25 mbar", test_duration="2 min",
+...     installation_volume="16.3 L", readable_movement="0.5 mbar", leak_limit="1 L/h",
 ... )
->>> print(result.smallest_detectable_leak)
-0.1207 L/h
+>>> print(result.time_needed)
+28.96 s
 >>> print(result.temperature_sensitivity)
 3.586 mbar/K
 """,
     "tightness_test": """\
 >>> import flamewright as fw
 >>> result = fw.tightness_test(
-...     installation_volume="16.3 L", test_pressure="20 mbar", pressure_drop="0.5 mbar",
-...     test_duration="2 min", readable_movement="0.25 mbar",
+...     installation_volume="16.3 L", test_pressure="20 mbar", pressure_drop="1.5 mbar",
+...     test_duration="2 min", readable_movement="0.5 mbar",
 ... )
 >>> print(result.leak_rate)
-0.2413 L/h
+0.7239 L/h
 >>> print(result.temperature_sensitivity)
 3.586 mbar/K
 """,
     "touch_wait": """\
 >>> import flamewright as fw
 >>> result = fw.touch_wait(
-...     policy="house rule of 2026, invented", surface_temperature="82 degC",
-...     room_temperature="18 degC", time_constant="55 min", contact_temperature="50 degC",
+...     policy="house rule, invented: bare hand on painted metal", surface_temperature="75 degC",
+...     time_constant="70 min", contact_temperature="48 degC",
 ... )
 >>> print(result.wait)
-38.12 min
+47.26 min
 """,
     "tube_run": """\
 >>> import flamewright as fw
 >>> result = fw.tube_run(
-...     tube="copper 22x0.9", length="12 m",
+...     tube="copper 22x0.9", length="18 m",
 ... )
 >>> print(result.bore)
 20.2 mm
 >>> print(result.content)
-3.846 L
+5.769 L
 >>> print(result.mass)
-6.372 kg
+9.557 kg
 """,
     "u_gauge": """\
 >>> import flamewright as fw
 >>> result = fw.u_gauge(
-...     limb_down="101 mm", limb_up="102 mm", liquid_temperature="15 degC",
+...     limb_down="104 mm", limb_up="103 mm",
 ... )
 >>> print(result.level_difference)
-203 mm
+207 mm
 >>> print(result.pressure)
-19.89 mbar
+20.26 mbar
 """,
     "valve_kv": """\
 >>> import flamewright as fw
 >>> result = fw.valve_kv(
-...     volume_flow="700 L/h", pressure_drop="5 kPa",
+...     volume_flow="300 L/h", pressure_drop="5 kPa",
 ... )
 >>> print(result.valve_kv)
-3.104 m³/h
+1.33 m³/h
 """,
     "vent_free_area": """\
 >>> import flamewright as fw
 >>> result = fw.vent_free_area(
-...     width="225 mm", height="150 mm", opening_count=60, opening_width="40 mm",
-...     opening_height="6 mm",
+...     width="225 mm", height="150 mm", free_share="55 %",
 ... )
 >>> print(result.overall_area)
 33750 mm²
 >>> print(result.free_area)
-14400 mm²
+18563 mm²
 >>> print(result.free_share)
-42.67 %
+55 %
 """,
     "ventilation_need": """\
 >>> import flamewright as fw
 >>> result = fw.ventilation_need(
-...     rating_basis="heat_input_net", heat_input_net="28 kW", threshold="7 kW",
-...     area_rate="500 mm2/kW",
+...     rating_basis="heat_input_net", heat_input_net="28 kW", area_rate="500 mm2/kW",
+...     threshold="7 kW",
 ... )
 >>> print(result.rating_above_threshold)
 21 kW
@@ -1072,21 +1058,21 @@ EXAMPLES: dict[str, str] = {
     "vessel_check": """\
 >>> import flamewright as fw
 >>> result = fw.vessel_check(
-...     vessel_volume="25 L", pre_charge="0.9 bar", fill_pressure="1.2 bar",
+...     vessel_volume="18 L", pre_charge="0.75 bar", fill_pressure="1.0 bar",
 ...     system_content="180 L", highest_temperature="80 degC",
 ... )
 >>> print(result.hot_pressure)
-1.893 bar
+1.977 bar
 >>> print(result.take_up)
-8.019 L
+6.75 L
 """,
     "volume_fraction": """\
 >>> import flamewright as fw
 >>> result = fw.volume_fraction(
-...     gas="nitrogen dioxide", mass_concentration="120 mg/m3", temperature="0 degC",
+...     gas="carbon monoxide", mass_concentration="40 mg/m3", temperature="0 degC",
 ... )
 >>> print(result.fraction)
-58.46 ppm
+32.01 ppm
 """,
     "warm_up": """\
 >>> import flamewright as fw
@@ -1094,23 +1080,23 @@ EXAMPLES: dict[str, str] = {
 ...     metal_mass="105 kg", water_content="11 L", casing_loss="12 W/K", pump_flow="0.25 kg/s",
 ...     flow_length="9 m", return_length="9 m", pipe_heat_capacity="1900 J/(m K)",
 ...     pipe_loss="0.9 W/(m K)", room_temperature="18 degC", block_temperature="18 degC",
-...     circuit_temperature="18 degC", emitter_output="9 kW", emitter_heat_capacity="180 kJ/K",
-...     burner_output="24 kW", cut_out_temperature="82 degC", target_temperature="60 degC",
+...     burner_output="24 kW", cut_out_temperature="82 degC", target_temperature="70 degC",
 ... )
 >>> print(result.time)
-7.656 min
+4.821 min
 >>> print(result.heat_put_in)
-11025 kJ
+6943 kJ
 """,
     "water_pressure_drop": """\
 >>> import flamewright as fw
 >>> result = fw.water_pressure_drop(
-...     tube="copper 22x0.9", volume_flow="700 L/h", length="24 m", fittings={"elbow 90": 6},
+...     tube="copper 22x0.9", fittings={"elbow 90": 6, "tee branch": 2}, volume_flow="800 L/h",
+...     length="20 m",
 ... )
 >>> print(result.velocity)
-0.6067 m/s
+0.6934 m/s
 >>> print(result.pressure_drop)
-6.049 kPa
+7.258 kPa
 """,
     "wobbe_index": """\
 >>> import flamewright as fw
