@@ -295,11 +295,20 @@ UNITS = {
     "gauge_pressure": "Pa hPa kPa MPa mbar bar atm psi torr mmHg inHg cmHg",
     "length": "m mm cm km um inch foot", "time": "s ms min hour day", "mass": "kg g mg tonne pound", "volume": "m^3 litre mL cubic_foot mm^3",
     "power": "W kW MW Btu/hour", "energy": "J kJ MJ GJ Wh kWh MWh Btu", "temperature": "degC degF K", "volume_flow": "m^3/hour L/min L/s ft^3/hour",
+    "density": "kg/m^3 g/cm^3 lb/ft^3 kg/L g/L", "calorific_value": "MJ/m^3 kWh/m^3 kJ/L Btu/ft^3", "mass_flow": "kg/s kg/hour g/s lb/hour",
+    "velocity": "m/s ft/s km/hour ft/min", "viscosity": "Pa*s", "conductivity": "W/(m*K) mW/(m*K)", "transfer": "W/(m^2*K) kW/(m^2*K)",
+    "heat_capacity": "J/(kg*K) kJ/(kg*K) Wh/(kg*K)", "conductance": "W/K kW/K", "area": "m^2 mm^2 cm^2 in^2 ft^2", "angle": "rad degree",
+    "resistance": "ohm kohm Mohm mohm", "voltage": "V mV uV", "amount": "mol kmol",
 }
 FIELD = {
     "gauge_pressure": ("absolute_pressure", "gauge_pressure"), "length": ("local_gravity", "height"), "time": ("purge_velocity", "travel_time"),
     "mass": ("heat_store", "cast_iron_mass"), "volume": ("heat_store", "water_content"), "power": ("flow_from_heat", "heat_output"),
     "energy": ("heat_store", "heat"), "temperature": ("liquid_water", "temperature"), "volume_flow": ("water_pressure_drop", "volume_flow"),
+    "density": ("liquid_water", "density"), "calorific_value": ("gas_rate", "gross_calorific_value"), "mass_flow": ("cool_down", "pump_flow"),
+    "velocity": ("purge_velocity", "velocity"), "viscosity": ("liquid_water", "dynamic_viscosity"), "conductivity": ("liquid_water", "thermal_conductivity"),
+    "transfer": ("critical_radius", "outside_coefficient"), "heat_capacity": ("liquid_water", "specific_heat_capacity"),
+    "conductance": ("cool_down", "casing_loss"), "area": ("opening_flow", "free_area"), "angle": ("inclined_gauge", "angle"),
+    "resistance": ("platinum_resistance", "resistance_at_zero"), "voltage": ("thermocouple_voltage", "voltage"), "amount": ("tightness_test", "amount_lost"),
 }
 
 

@@ -43,6 +43,10 @@ fn read() -> Result<Vec<Peer>, String> {
         .collect()
 }
 
+fn shown(deviation: f64) -> String {
+    if deviation == 0.0 { "0".to_owned() } else { format!("{deviation:.1e}") }
+}
+
 const INTRODUCTION: &str = "The tests of Python compare with independent libraries on random inputs over the whole range that both accept \
     (fixed beginnings, so that a run repeats), and write down the worst they met. Deviations are relative unless a unit is named.";
 
@@ -53,7 +57,7 @@ pub(crate) fn section() -> Result<String, String> {
     );
     for peer in read()? {
         let Peer { calculation, quantity, library, trials, deviation, allowed, at } = peer;
-        let _ = writeln!(out, "| {calculation} | {quantity} | {library} | {trials} | {deviation:.1e} | {allowed:.1e} | {at} |");
+        let _ = writeln!(out, "| {calculation} | {quantity} | {library} | {trials} | {} | {allowed:.1e} | {at} |", shown(deviation));
     }
     Ok(out)
 }
@@ -65,7 +69,8 @@ pub(crate) fn page() -> Result<String, String> {
     );
     for peer in read()? {
         let Peer { calculation, quantity, library, trials, deviation, allowed, at } = peer;
-        let _ = writeln!(out, "<tr><td>{calculation}<td>{quantity}<td>{library}<td>{trials}<td>{deviation:.1e}<td>{allowed:.1e}<td>{at}");
+        let _ =
+            writeln!(out, "<tr><td>{calculation}<td>{quantity}<td>{library}<td>{trials}<td>{}<td>{allowed:.1e}<td>{at}", shown(deviation));
     }
     out.push_str("</table>\n");
     Ok(out)
