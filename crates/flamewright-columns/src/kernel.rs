@@ -14,18 +14,19 @@ use rayon::prelude::*;
 /// Rows in a block: as many as the widest vector of common processors holds, and a cache line.
 pub(crate) const LANES: usize = 8;
 /// Rows handed to a core at a time: large enough to hide the hand-over, small enough to balance.
-const CHUNK: usize = 16 * 1024;
+pub(crate) const CHUNK: usize = 16 * 1024;
 
 /// A calculation with its settings fixed, over columns.
 pub struct Columns {
     kernel: Box<dyn Kernel>,
     scalar: Box<dyn Prepared>,
+    settings: Node,
 }
 
 /// Where results go: a mutable column a field, and the status.
-struct Target<'a> {
-    columns: Vec<&'a mut [f64]>,
-    status: &'a mut [Status],
+pub(crate) struct Target<'a> {
+    pub(crate) columns: Vec<&'a mut [f64]>,
+    pub(crate) status: &'a mut [Status],
 }
 
 trait Kernel: Send + Sync {
@@ -212,6 +213,18 @@ impl Columns {
         &*self.scalar
     }
 
+    /// The settings as they were given.
+    #[must_use]
+    pub fn settings(&self) -> &Node {
+        &self.settings
+    }
+
+    /// As many rows as `target` has, from row `first` of `inputs`, which were checked.
+    #[cfg(feature = "arrow")]
+    pub(crate) fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
+        self.kernel.rows(inputs, first, target);
+    }
+
     /// Evaluates `rows` rows; columns in field order.
     ///
     /// # Errors
@@ -311,7 +324,7 @@ impl<C: Calculation> ColumnsEntry for EntryOf<C> {
     }
     fn prepare(&self, settings: &Node) -> Result<Columns, Error> {
         let build = || C::from_settings(&Settings::new(settings, <C as Context>::SETTINGS)?);
-        Ok(Columns { kernel: Box::new(Of(build()?)), scalar: erase(build()?) })
+        Ok(Columns { kernel: Box::new(Of(build()?)), scalar: erase(build()?), settings: settings.clone() })
     }
 }
 

@@ -18,6 +18,8 @@
 //! # Ok::<(), flamewright::Error>(())
 //! ```
 
+#[cfg(feature = "arrow")]
+pub mod arrow;
 mod kernel;
 mod status;
 mod table;

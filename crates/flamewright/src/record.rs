@@ -171,13 +171,25 @@ impl Field {
     /// # Errors
     /// As [`Field::read`]: unknown unit, wrong dimension or basis.
     pub fn scale(&self, unit: &str) -> Result<(f64, f64), Error> {
-        let unit = unit.trim();
-        let at = |number: &str| crate::quantity::read(self.name, &alloc::format!("{number} {unit}"), &self.kind, &self.example());
-        if unit.is_empty() && !self.unit.symbol.is_empty() {
+        if unit.trim().is_empty() && !self.unit.symbol.is_empty() {
             return Err(Error::unit_missing(self.name, "the column", &self.kind, &self.example()));
         }
-        let offset = at("0")?;
-        Ok((at("1")? - offset, offset))
+        crate::quantity::scale(self.name, unit, &self.kind, &self.example())
+    }
+
+    /// Refuses a column that says of itself that it is another quantity or stands on another basis;
+    /// an empty word says nothing.
+    ///
+    /// # Errors
+    /// Names what it is and what is needed.
+    pub fn accepts(&self, quantity: &str, basis: &str) -> Result<(), Error> {
+        if !quantity.is_empty() && quantity != self.kind.name {
+            return Err(Error::wrong_dimension(self.name, quantity, &self.kind, &self.example(), "that is what the column says it is"));
+        }
+        if !basis.is_empty() && basis != self.kind.basis.word() {
+            return Err(Error::wrong_basis(self.name, "the column", basis, &self.kind));
+        }
+        Ok(())
     }
 
     /// How a value of this field is written, for messages and forms.
@@ -196,5 +208,37 @@ impl Field {
     #[must_use]
     pub fn show(&self, si: f64, digits: usize) -> alloc::string::String {
         if si.is_nan() && !self.absent.is_empty() { self.absent.into() } else { crate::quantity::quantity_text(si, self.unit, digits) }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::catalogue::CATALOGUE;
+    use alloc::string::ToString;
+
+    #[test]
+    fn every_field_reads_back_the_units_it_is_shown_in() {
+        for field in CATALOGUE.iter().flat_map(|e| e.inputs().iter().chain(e.outputs())) {
+            let symbol = field.kind.si_symbol();
+            assert_eq!(field.scale(&symbol), Ok((1.0, 0.0)), "{} {symbol}", field.name);
+            let (factor, offset) = field.scale(field.unit.symbol).unwrap_or_else(|e| panic!("{e}"));
+            assert!((factor - field.unit.factor).abs() <= 1e-15 * field.unit.factor && offset == field.unit.offset, "{}", field.name);
+        }
+    }
+
+    #[test]
+    fn a_column_is_scaled_as_a_single_text_is() {
+        let fields = || CATALOGUE.iter().flat_map(|e| e.inputs());
+        let temperature = fields().find(|f| f.kind.name == "temperature").unwrap();
+        let (factor, offset) = temperature.scale("degF").unwrap();
+        assert_eq!(61.7 * factor + offset, temperature.read("61.7 degF").unwrap());
+        assert!(temperature.scale("delta_degC").is_err() && temperature.scale("mbar").is_err() && temperature.scale("").is_err());
+        assert!(temperature.scale("degC 5").is_err());
+        let gauge = fields().find(|f| f.kind.name == "pressure" && f.kind.basis.word() == "gauge").unwrap();
+        assert_eq!(gauge.scale("mbar(g)").unwrap(), (100.0, 0.0));
+        assert!(gauge.scale("bara").unwrap_err().to_string().contains("absolute"));
+        assert!(gauge.accepts("pressure", "gauge").is_ok() && gauge.accepts("", "").is_ok());
+        assert!(gauge.accepts("pressure", "absolute").unwrap_err().to_string().contains("absolute"));
+        assert!(gauge.accepts("energy per volume", "").is_err());
     }
 }

@@ -1,7 +1,7 @@
 //! Quantities from and to text, with the spellings people write.
 
 use super::basis::Basis;
-use super::unit::{self, NUMBER, TEMPERATURE, number, read_unit};
+use super::unit::{self, NUMBER, ReadUnit, TEMPERATURE, number, read_unit};
 use super::{Kind, Unit, Value};
 use crate::error::Error;
 use alloc::format;
@@ -64,6 +64,16 @@ fn example(kind: &Kind) -> &'static str {
     }
 }
 
+/// Factor and offset to SI of a unit in words, which must measure `kind`; a basis word must agree.
+pub(crate) fn scale(field: &str, unit: &str, kind: &Kind, example: &str) -> Result<(f64, f64), Error> {
+    let trimmed = unit.trim();
+    if trimmed.len() > 100 {
+        return Err(Error::unreadable(field, "a text of more than 100 characters", "a unit is shorter"));
+    }
+    let read = unit_of(field, trimmed, without_basis(field, trimmed, kind)?, kind, example)?;
+    Ok((read.factor, read.offset))
+}
+
 /// The SI value of `text`, which must be of `kind`.
 pub(crate) fn read(field: &str, text: &str, kind: &Kind, example: &str) -> Result<f64, Error> {
     let trimmed = text.trim();
@@ -73,12 +83,7 @@ pub(crate) fn read(field: &str, text: &str, kind: &Kind, example: &str) -> Resul
     if trimmed.len() > 200 {
         return Err(Error::unreadable(field, "a text of more than 200 characters", "a quantity is shorter"));
     }
-    let (quantity, basis) = split_basis(trimmed);
-    if let Some(given) = basis
-        && given != kind.basis
-    {
-        return Err(Error::wrong_basis(field, trimmed, given.word(), kind));
-    }
+    let quantity = without_basis(field, trimmed, kind)?;
     let mut total = 0.0;
     let mut rest = quantity;
     let mut terms = 0;
@@ -96,7 +101,21 @@ pub(crate) fn read(field: &str, text: &str, kind: &Kind, example: &str) -> Resul
     if total.is_finite() { Ok(total) } else { Err(Error::not_finite(field, trimmed)) }
 }
 
+/// `text` without its basis word, which must be that of `kind`.
+fn without_basis<'a>(field: &str, text: &'a str, kind: &Kind) -> Result<&'a str, Error> {
+    match split_basis(text) {
+        (_, Some(given)) if given != kind.basis => Err(Error::wrong_basis(field, text, given.word(), kind)),
+        (rest, _) => Ok(rest),
+    }
+}
+
 fn term(field: &str, text: &str, value: f64, unit_text: &str, kind: &Kind, example: &str) -> Result<f64, Error> {
+    let read = unit_of(field, text, unit_text, kind, example)?;
+    Ok(value * read.factor + read.offset)
+}
+
+/// The unit `unit_text`, which must measure `kind`; `text` is the whole of what was given.
+fn unit_of(field: &str, text: &str, unit_text: &str, kind: &Kind, example: &str) -> Result<ReadUnit, Error> {
     if unit_text.is_empty() && kind.dimension != NUMBER {
         return Err(Error::unit_missing(field, text, kind, example));
     }
@@ -124,7 +143,7 @@ fn term(field: &str, text: &str, value: f64, unit_text: &str, kind: &Kind, examp
     if kind.dimension == TEMPERATURE && !kind.difference && unit_text.to_ascii_lowercase().contains("delta") {
         return Err(Error::wrong_dimension(field, text, kind, example, "a difference was given where a temperature is wanted"));
     }
-    Ok(value * read.factor + read.offset)
+    Ok(read)
 }
 
 fn dimension_hint(dimension: &super::Dimension, unit_text: &str) -> &'static str {

@@ -2,6 +2,9 @@
 
 use super::basis::Basis;
 use super::unit::{self, Dimension};
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
 
 /// What a field measures, readable by programs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -16,6 +19,56 @@ pub struct Kind {
     pub difference: bool,
     /// The basis the value stands on; `Basis::None` where there is only one.
     pub basis: Basis,
+}
+
+impl Kind {
+    /// The SI unit as a symbol that can be read back, for instance `W/(m²·K)`; `1` for a ratio.
+    #[must_use]
+    pub fn si_symbol(&self) -> String {
+        let name = self.si_name.split("_of_").next().unwrap_or_default();
+        let side = |words: &str| {
+            let mut symbols: Vec<String> = Vec::new();
+            let mut power = "";
+            for word in words.split('_') {
+                let symbol = match word {
+                    "square" | "cubic" => {
+                        power = if word == "square" { "²" } else { "³" };
+                        continue;
+                    }
+                    "squared" | "fourth" | "sixth" => {
+                        let behind = if word == "squared" { "²" } else if word == "fourth" { "⁴" } else { "⁶" };
+                        symbols.last_mut().into_iter().for_each(|s| s.push_str(behind));
+                        continue;
+                    }
+                    "to" | "the" | "difference" => continue,
+                    "ratio" | "" => "1",
+                    "radian" => "rad",
+                    "metre" => "m",
+                    "second" => "s",
+                    "kilogram" => "kg",
+                    "mole" => "mol",
+                    "kelvin" => "K",
+                    "pascal" => "Pa",
+                    "joule" => "J",
+                    "watt" => "W",
+                    "volt" => "V",
+                    "ohm" => "Ω",
+                    other => other,
+                };
+                symbols.push(format!("{symbol}{power}"));
+                power = "";
+            }
+            symbols
+        };
+        // A name that begins with `per_` has nothing above the line.
+        let (above, below) = name.strip_prefix("per_").map_or_else(|| name.split_once("_per_").unwrap_or((name, "")), |below| ("", below));
+        let above = side(above).join("·");
+        match side(below) {
+            _ if below.is_empty() => above,
+            symbols if symbols.len() == 1 => format!("{above}/{}", symbols[0]),
+            symbols => format!("{above}/({})", symbols.join("·")),
+        }
+    }
 }
 
 /// A transparent wrapper of one `f64` in SI base units.
