@@ -5,6 +5,7 @@
 
 #![allow(clippy::needless_pass_by_value, clippy::type_complexity, reason = "the forms that Python hands over")]
 
+mod arrow;
 mod convert;
 mod prepared;
 
@@ -93,6 +94,8 @@ fn scale_of(py: Python<'_>, quantity: &str, basis: &str, unit: &str) -> PyResult
 
 #[pymodule(gil_used = false)]
 mod _flamewright {
+    #[pymodule_export]
+    use super::arrow::LaidOver;
     #[pymodule_export]
     use super::prepared::Prepared;
     #[pymodule_export]

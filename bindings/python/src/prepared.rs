@@ -1,17 +1,20 @@
 //! A calculation with its settings fixed.
 
-use crate::convert::{error, object_of};
+use crate::arrow::LaidOver;
+use crate::convert::{error, node_of, object_of};
 use flamewright::Error;
 use flamewright::calculation::Notice;
 use flamewright::explore::goal_seek;
 use flamewright::node::Node;
 use flamewright::uncertainty::{Covariance, Distribution, first_order, monte_carlo};
+use flamewright_columns::arrow::Options;
 use flamewright_columns::{Column, Columns, Status};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyDict, PyString, PyTuple, PyType};
+use std::sync::Arc;
 
 /// Results and notices of one evaluation.
 type Evaluated = (Vec<f64>, Vec<(String, String, String)>);
@@ -19,7 +22,7 @@ type Evaluated = (Vec<f64>, Vec<(String, String, String)>);
 /// A calculation with its settings fixed.
 #[pyclass(frozen, module = "flamewright._flamewright")]
 pub struct Prepared {
-    columns: Columns,
+    columns: Arc<Columns>,
     names: Vec<Py<PyString>>,
     defaults: Vec<f64>,
 }
@@ -34,7 +37,7 @@ impl Prepared {
         let inputs = columns.entry().inputs();
         let names = inputs.iter().map(|f| PyString::intern(py, f.name).unbind()).collect();
         let defaults = inputs.iter().map(|f| f.default).collect();
-        Ok(Self { columns, names, defaults })
+        Ok(Self { columns: Arc::new(columns), names, defaults })
     }
 
     fn run(&self, input: &[f64]) -> Result<(Vec<f64>, flamewright::calculation::Judged), Error> {
@@ -136,6 +139,19 @@ impl Prepared {
         let status = PyArray1::from_iter(py, status.iter().map(|s| s.0));
         drop(writable);
         Ok((outputs, status))
+    }
+
+    /// The calculation laid over an Arrow table; `constants` are in SI units.
+    fn over(
+        &self,
+        py: Python<'_>,
+        table: &Bound<'_, PyAny>,
+        options: &Bound<'_, PyAny>,
+        constants: Vec<(String, f64)>,
+    ) -> PyResult<LaidOver> {
+        let mut options = Options::read(self.columns.entry(), &node_of(options, 0)?).map_err(|e| error(py, &e))?;
+        options.constants = constants;
+        LaidOver::new(py, self.columns.clone(), table, &options)
     }
 
     /// The steps of the sum: symbol, formula, numbers put in, value, source; plain and as LaTeX.

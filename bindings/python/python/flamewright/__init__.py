@@ -18,7 +18,7 @@ from typing import Any
 from . import _flamewright
 from ._calculation import Calculation, Goal, Steps, Sweep, Uncertain, Uncertainty, uncertain, unknown
 from ._errors import Error
-from ._flamewright import __version__
+from ._flamewright import LaidOver, __version__
 from ._record import Record, Value
 
 _names = frozenset(_flamewright.names())
@@ -95,6 +95,7 @@ __all__ = [
     "Calculation",
     "Error",
     "Goal",
+    "LaidOver",
     "Record",
     "Steps",
     "Sweep",

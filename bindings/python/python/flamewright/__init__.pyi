@@ -12,6 +12,7 @@ from ._calculation import Uncertain as Uncertain
 from ._calculation import Uncertainty as Uncertainty
 from ._calculation import uncertain as uncertain
 from ._errors import Error as Error
+from ._flamewright import LaidOver as LaidOver
 from ._record import Record as Record
 from ._record import Value as Value
 
@@ -20,6 +21,7 @@ __all__ = [
     "Calculation",
     "Error",
     "Goal",
+    "LaidOver",
     "Record",
     "Steps",
     "Sweep",

@@ -5,14 +5,15 @@ from __future__ import annotations
 import inspect
 import keyword
 from collections import namedtuple
-from collections.abc import Callable, Hashable, Iterator, Mapping
+from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from functools import cached_property, partial
-from typing import Any, Generic, TypeVar, cast
+from typing import Any, Generic, Literal, TypeVar, cast
 
 import numpy as np
 
 from . import _flamewright
 from ._errors import Error
+from ._flamewright import LaidOver
 from ._progress import said
 from ._record import Record, Value
 
@@ -247,6 +248,56 @@ class Calculation(Generic[R]):
     def evaluate(self, **given: Any) -> R:
         """As a call, but bare numbers and arrays are taken as SI."""
         return self._evaluate(given, bare_si=True)
+
+    def over(
+        self,
+        table: Any,
+        /,
+        *,
+        columns: Mapping[str, str] | None = None,
+        units: Mapping[str, str] | Literal["si"] | None = None,
+        outputs: Sequence[str] | None = None,
+        output_units: Mapping[str, str] | Literal["si"] | None = None,
+        keep: bool | Sequence[str] = True,
+        prefix: str = "",
+        reasons: bool = True,
+        **given: Any,
+    ) -> LaidOver:
+        """Lays the calculation over an Arrow table; the result is read once, by anything that reads Arrow.
+
+        ``table`` is whatever hands over Arrow data: a pyarrow table, batch or reader, a Polars or
+        pandas frame, a DuckDB relation, or an iterable of such batches (a Polars lazy frame gives
+        its own). A reader is worked through batch by batch, in constant memory.
+
+        Columns fill the input fields of their name; ``columns`` names the column of a field that is
+        called otherwise, and ``given`` holds settings and the fields that are the same in every row.
+        The unit of a column is what its field metadata says under ``unit``, or what ``units`` says for
+        the field; ``units="si"`` takes columns without one as SI.
+
+        All columns are kept (``keep`` names some, or ``False`` none); the results, or those that
+        ``outputs`` names, come behind them in the units they are shown in, or in ``output_units`` (``"si"``
+        for SI), after ``prefix``. ``status`` has a number a row: 0 fine, 1 a notice, 256 and more where
+        the row was refused; its results are then null and ``reason`` says why. A null in the table is
+        a value not given: refused, unless the field may be left out.
+        """
+        settings, fields = self._split(given)
+        fields = {name: value for name, value in fields.items() if value is not None}
+        for name, value in fields.items():
+            if isinstance(value, Uncertain) or np.ndim(getattr(value, "magnitude", value[0] if isinstance(value, tuple) else value)):
+                raise Error(f"{name}: one value for every row is needed; values that differ are a column of the table", "bad_setting", field=name)
+        values, _, _ = self._read(fields, bare_si=False)
+        constants = [(name, float(si)) for name, si in zip(self.input_fields, values, strict=True) if name in fields]
+        options = {
+            "columns": dict(columns or {}),
+            "units": units if isinstance(units, str) else dict(units or {}),
+            "outputs": outputs,
+            "output_units": output_units if isinstance(output_units, str) else dict(output_units or {}),
+            "keep": keep,
+            "prefix": prefix,
+            "reasons": reasons,
+        }
+        laid: LaidOver = self._prepare(settings).over(table, options, constants)
+        return laid
 
     def fixed(self, **settings: Any) -> Callable[..., Any]:
         """The fast path: settings fixed; SI floats by keyword in, a named tuple of SI floats out.
