@@ -46,7 +46,8 @@ impl LaidOver {
         // A wish for other types is one that a producer is free to leave to the consumer.
         let _ = requested_schema;
         let reader = self.reader.lock().unwrap_or_else(PoisonError::into_inner).take();
-        let reader = reader.ok_or_else(|| PyRuntimeError::new_err("this table was read already: it can be read once; keep what it was read into"))?;
+        let reader = reader
+            .ok_or_else(|| PyRuntimeError::new_err("this table was read already: it can be read once; keep what it was read into"))?;
         PyCapsule::new_with_value(py, FFI_ArrowArrayStream::new(reader), STREAM)
     }
 
@@ -63,7 +64,9 @@ impl LaidOver {
     }
 
     fn __repr__(&self) -> String {
-        let unit = |field: &arrow_schema::Field| field.metadata().get("unit").filter(|u| !u.is_empty()).map_or(String::new(), |u| format!(" [{u}]"));
+        let unit = |field: &arrow_schema::Field| {
+            field.metadata().get("unit").filter(|u| !u.is_empty()).map_or(String::new(), |u| format!(" [{u}]"))
+        };
         let columns: Vec<String> = self.schema.fields().iter().map(|field| format!("{}{}", field.name(), unit(field))).collect();
         format!("<a table still to be read: {}>", columns.join(", "))
     }
@@ -141,7 +144,8 @@ impl Iterator for Chained {
             }
             let next = Python::attach(|py| -> PyResult<Option<Reader>> {
                 let Some(table) = self.rest.bind(py).clone().next().transpose()? else { return Ok(None) };
-                handed_over(&table)?.map_or_else(|| Err(PyTypeError::new_err("a batch hands over no Arrow data")), |reader| Ok(Some(reader)))
+                handed_over(&table)?
+                    .map_or_else(|| Err(PyTypeError::new_err("a batch hands over no Arrow data")), |reader| Ok(Some(reader)))
             });
             match next {
                 Ok(Some(reader)) if same_columns(&reader.schema(), &self.schema) => self.now = reader,

@@ -46,11 +46,12 @@ def test_rows_are_those_of_single_calls():
             if unit is not None:
                 assert column.field(name).metadata[b"unit"].decode() == unit
     status, reason = result["status"].to_pylist(), result["reason"].to_pylist()
-    assert [s >= 0x100 for s in status] == [False, True, True, True, "carbon_monoxide_dry" in str(reason[4])]
+    assert [s >= 0x100 for s in status] == [False, True, True, True, True]
     assert reason[0] is None
-    assert reason[1].startswith("oxygen_dry: missing")
+    assert reason[1].startswith("oxygen_dry: neither oxygen")
     assert reason[2].startswith("flue_temperature: not finite")
-    assert reason[3].startswith("oxygen_dry: outside 0 % to 21 %")
+    assert reason[3].startswith("oxygen_dry: outside 0 % to 20.9 %")
+    assert reason[4].startswith("carbon_monoxide_dry: missing")
     assert result["efficiency_net"].null_count == sum(s >= 0x100 for s in status)
     assert b'"version"' in result.schema.metadata[b"flamewright.flue_analysis"]
 
@@ -70,17 +71,17 @@ def test_every_producer_gives_the_same():
         "chunked table": pa.concat_tables([table.slice(0, 1), table.slice(1, 0), table.slice(1, 4)]),
         "sliced table": pa.concat_tables([table, table, table]).combine_chunks().slice(5, 5),
         "list of batches": [batch.slice(0, 3), batch.slice(3)],
-        "generator of batches": (part for part in (table.slice(0, 2), frame.slice(2, 3).with_columns())),
+        "generator of frames": (frame.slice(at, 2) for at in (0, 2, 4)),
         "polars": frame,
         "polars lazy": frame.lazy(),
         "pandas": pd.DataFrame(READINGS).convert_dtypes(dtype_backend="pyarrow"),
         "duckdb": database.sql("select * from readings"),
     }
-    del producers["generator of batches"]  # pyarrow and Polars write text columns differently; see below
     for name, producer in producers.items():
         got = pa.table(laid(producer)).drop_columns(["appliance"])
         for column in want.column_names:
-            assert got[column].to_pylist() == want[column].to_pylist() or column == "flue_temperature", (name, column)
+            assert got[column].to_pylist() == want[column].to_pylist(), (name, column)
+    # pyarrow and Polars write a text column each in a type of its own.
     with pytest.raises(Exception, match="other columns"):
         pa.table(laid(part for part in (table, frame)))
 
@@ -90,12 +91,12 @@ def test_every_consumer_reads_it():
     assert pa.RecordBatchReader.from_stream(laid(pa.table(READINGS))).read_all()["efficiency_net"].to_pylist() == want
     polars = pl.DataFrame(laid(pl.DataFrame(READINGS)))
     assert polars["efficiency_net"].to_list() == want
-    assert polars["reason"][1].startswith("oxygen_dry: missing")
+    assert polars["reason"][1].startswith("oxygen_dry: neither oxygen")
     pandas = pd.DataFrame.from_arrow(laid(pd.DataFrame(READINGS)))
     assert [None if np.isnan(v) else v for v in pandas["efficiency_net"]] == want
     result = laid(pa.table(READINGS))
     rows = duckdb.connect().execute("select appliance, reason from result where status >= 256 order by appliance").fetchall()
-    assert [row[0] for row in rows][:2] == ["A2", "B7"], result
+    assert [row[0] for row in rows][:3] == ["A2", "B7", "B9"], result
 
 
 def test_a_pandas_column_of_missing_numbers_is_null():
@@ -132,7 +133,7 @@ def test_what_is_wrong_with_the_table_is_told_before_any_work():
     assert refusal(units={**UNITS, "flue_temperature": "degX"}).kind == "unknown_unit"
     assert refusal(units={"oxygen_dry": "%"}).kind == "unit_missing"
     assert "did you mean" in str(refusal(units={**UNITS, "oxygen": "%"}))
-    assert "numbers" in str(refusal(columns={"air_pressure": "appliance"} if "air_pressure" in fw.flue_analysis.input_fields else {"oxygen_dry": "appliance"}))
+    assert "numbers" in str(refusal(columns={"oxygen_dry": "appliance"}))
     assert refusal(outputs=["efficiency"]).kind == "unknown_name"
     assert refusal(oxygen_dry="4 %").field == "oxygen_dry"
     with pytest.raises(fw.Error, match="one value for every row"):
@@ -206,8 +207,9 @@ import resource, sys
 import flamewright as fw, numpy as np, pyarrow as pa
 schema = pa.schema([("temperature", pa.float64())])
 def batches(count):
+    values = pa.array(np.linspace(290.0, 350.0, 100_000))
     for i in range(count):
-        yield pa.record_batch([pa.array(np.linspace(290.0, 350.0, 100_000))], schema=schema)
+        yield pa.record_batch([values], schema=schema)
 def run(count):
     source = pa.RecordBatchReader.from_batches(schema, batches(count))
     rows = 0
@@ -216,10 +218,10 @@ def run(count):
     assert rows == count * 100_000, rows
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
 few = run(5)
-print(run(60) - few)
+print(run(40) - few)
 """
     grown = int(subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=True).stdout)
-    # Six million rows of seven results would be 330 MB at once; a batch is 6 MB.
+    # Four million rows of seven results would be 220 MB at once; a batch is 6 MB.
     assert grown < 60_000 * (1 if sys.platform != "darwin" else 1024), grown
 
 

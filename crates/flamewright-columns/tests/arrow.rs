@@ -3,7 +3,9 @@
 
 use arrow_array::cast::AsArray;
 use arrow_array::types::{Float64Type, Int16Type};
-use arrow_array::{Array, ArrayRef, Decimal128Array, DictionaryArray, Float32Array, Float64Array, Int16Array, Int64Array, RecordBatch, StringArray};
+use arrow_array::{
+    Array, ArrayRef, Decimal128Array, DictionaryArray, Float32Array, Float64Array, Int16Array, Int64Array, RecordBatch, StringArray,
+};
 use arrow_schema::{ArrowError, DataType, Field as Described, Schema};
 use flamewright::catalogue::{CATALOGUE, Entry};
 use flamewright::node::Node;
@@ -224,7 +226,8 @@ fn eight_threads_over_one_batch_give_identical_bytes() {
     let laid = Over::new(calculation, &table.schema(), &si()).unwrap();
     let bytes = |result: &RecordBatch| -> Vec<Vec<u8>> {
         let data = result.columns().iter().map(Array::to_data);
-        data.flat_map(|d| d.buffers().iter().map(|b| b.to_vec()).chain(d.nulls().map(|n| n.buffer().to_vec())).collect::<Vec<_>>()).collect()
+        data.flat_map(|d| d.buffers().iter().map(|b| b.to_vec()).chain(d.nulls().map(|n| n.buffer().to_vec())).collect::<Vec<_>>())
+            .collect()
     };
     let expected = bytes(&laid.evaluate(&table).unwrap());
     std::thread::scope(|scope| {
@@ -242,7 +245,8 @@ fn eight_threads_over_one_batch_give_identical_bytes() {
 fn units_come_from_the_column_or_the_caller() {
     let water = Arc::new(columns("liquid_water", &Node::Null).unwrap());
     let described = |unit: &str, more: &[(&str, &str)]| {
-        let metadata: std::collections::HashMap<String, String> = [("unit", unit)].iter().chain(more).map(|(k, v)| ((*k).to_owned(), (*v).to_owned())).collect();
+        let metadata: std::collections::HashMap<String, String> =
+            [("unit", unit)].iter().chain(more).map(|(k, v)| ((*k).to_owned(), (*v).to_owned())).collect();
         Described::new("temperature", DataType::Float64, true).with_metadata(metadata)
     };
     let table = |field: Described, values: ArrayRef| RecordBatch::try_new(Arc::new(Schema::new(vec![field])), vec![values]).unwrap();
@@ -282,8 +286,7 @@ fn numbers_of_every_width_are_taken_and_nothing_else() {
     let expected = density(Arc::new(Float64Array::from(vec![Some(60.0), None, Some(21.5)]))).unwrap();
     assert_eq!(expected.null_count(), 1);
     let single: ArrayRef = Arc::new(Float32Array::from(vec![Some(60.0), None, Some(21.5)]));
-    let decimal: ArrayRef =
-        Arc::new(Decimal128Array::from(vec![Some(6000), None, Some(2150)]).with_precision_and_scale(10, 2).unwrap());
+    let decimal: ArrayRef = Arc::new(Decimal128Array::from(vec![Some(6000), None, Some(2150)]).with_precision_and_scale(10, 2).unwrap());
     for other in [single, decimal] {
         assert_eq!(&density(other).unwrap(), &expected);
     }

@@ -283,7 +283,8 @@ class Calculation(Generic[R]):
         settings, fields = self._split(given)
         fields = {name: value for name, value in fields.items() if value is not None}
         for name, value in fields.items():
-            if isinstance(value, Uncertain) or np.ndim(getattr(value, "magnitude", value[0] if isinstance(value, tuple) else value)):
+            number: Any = value[0] if isinstance(value, tuple) else getattr(value, "magnitude", value)
+            if isinstance(value, Uncertain) or np.ndim(number):
                 raise Error(f"{name}: one value for every row is needed; values that differ are a column of the table", "bad_setting", field=name)
         values, _, _ = self._read(fields, bare_si=False)
         constants = [(name, float(si)) for name, si in zip(self.input_fields, values, strict=True) if name in fields]

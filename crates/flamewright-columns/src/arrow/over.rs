@@ -121,7 +121,8 @@ impl Over {
         }
         drop(parts);
 
-        let nulls = |valid: Vec<u8>| Some(NullBuffer::new(BooleanBuffer::new(Buffer::from_vec(valid), 0, rows))).filter(|n| n.null_count() > 0);
+        let nulls =
+            |valid: Vec<u8>| Some(NullBuffer::new(BooleanBuffer::new(Buffer::from_vec(valid), 0, rows))).filter(|n| n.null_count() > 0);
         let mut arrays: Vec<ArrayRef> = Vec::with_capacity(self.schema.fields().len());
         for &place in &self.kept {
             arrays.extend(batch.columns().get(place).cloned());
@@ -268,8 +269,11 @@ fn describe(entry: &dyn Entry, field: &Field, unit: &str, prefix: &str) -> Descr
         ("meaning", field.doc),
         ("calculation", entry.info().name),
     ];
-    let metadata: HashMap<String, String> =
-        said.into_iter().filter(|(key, text)| *key == "unit" || !text.is_empty()).map(|(key, text)| (key.to_owned(), text.to_owned())).collect();
+    let metadata: HashMap<String, String> = said
+        .into_iter()
+        .filter(|(key, text)| *key == "unit" || !text.is_empty())
+        .map(|(key, text)| (key.to_owned(), text.to_owned()))
+        .collect();
     Described::new(format!("{prefix}{}", field.name), DataType::Float64, true).with_metadata(metadata)
 }
 

@@ -27,11 +27,19 @@ impl Source {
         let mut places = schema.fields().iter().enumerate().filter(|(_, column)| column.name() == named);
         let (place, column) = match (places.next(), constant) {
             (Some(_), Some(_)) => {
-                return Err(Error::bad_setting(field.name, named, "there is a column of this name and a constant too; leave one of them out"));
+                return Err(Error::bad_setting(
+                    field.name,
+                    named,
+                    "there is a column of this name and a constant too; leave one of them out",
+                ));
             }
             (Some(found), None) => found,
             (None, _) if mapped.is_some() => {
-                return Err(Error::unknown_name(&format!("column for {}", field.name), named, schema.fields().iter().map(|c| c.name().as_str())));
+                return Err(Error::unknown_name(
+                    &format!("column for {}", field.name),
+                    named,
+                    schema.fields().iter().map(|c| c.name().as_str()),
+                ));
             }
             (None, Some(si)) => return Ok((Self::Constant(si), None)),
             (None, None) if field.default.is_nan() && field.absent.is_empty() => return Err(Error::for_field(field, f64::NAN)),
@@ -68,7 +76,8 @@ impl Source {
             Self::Constant(si) => return Ok(Values::Constant(si)),
             Self::Column { place, scale } => (place, scale),
         };
-        let array = batch.columns().get(place).ok_or_else(|| Error::bad_setting("table", "", "a batch has fewer columns than its schema"))?;
+        let array =
+            batch.columns().get(place).ok_or_else(|| Error::bad_setting("table", "", "a batch has fewer columns than its schema"))?;
         let numbers = Numbers::of(array).ok_or_else(|| Error::bad_setting("table", "", "a batch has other types than its schema"))?;
         let nulls = array.nulls().filter(|nulls| nulls.null_count() > 0);
         Ok(match (numbers, nulls, scale) {
@@ -84,7 +93,11 @@ pub(super) enum Values<'a> {
     /// Read where they lie.
     Si(&'a [f64]),
     /// Read, and converted block by block.
-    Converted { numbers: Numbers<'a>, nulls: Option<&'a NullBuffer>, scale: Option<(f64, f64)> },
+    Converted {
+        numbers: Numbers<'a>,
+        nulls: Option<&'a NullBuffer>,
+        scale: Option<(f64, f64)>,
+    },
 }
 
 impl Values<'_> {

@@ -8,7 +8,7 @@ mod value;
 
 pub use basis::*;
 pub use reference::ReferenceConditions;
-pub(crate) use text::{read, scale};
 pub use text::{parse, quantity_text};
+pub(crate) use text::{read, scale};
 pub use unit::{Dimension, ReadUnit, Unit, read_unit, units};
 pub use value::{Kind, LinearTransmittance, Value, types};

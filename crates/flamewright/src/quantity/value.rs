@@ -36,7 +36,13 @@ impl Kind {
                         continue;
                     }
                     "squared" | "fourth" | "sixth" => {
-                        let behind = if word == "squared" { "²" } else if word == "fourth" { "⁴" } else { "⁶" };
+                        let behind = if word == "squared" {
+                            "²"
+                        } else if word == "fourth" {
+                            "⁴"
+                        } else {
+                            "⁶"
+                        };
                         symbols.last_mut().into_iter().for_each(|s| s.push_str(behind));
                         continue;
                     }
