@@ -26,3 +26,4 @@ try:
     fw.calculation("liquid_water")(temperature="-1 degC")
 except fw.Error as refusal:
     limit: float | None = refusal.minimum
+laid: fw.LaidOver = fw.liquid_water.over([], units={"temperature": "degC"}, outputs=["density"], keep=False)

@@ -24,8 +24,8 @@ const BLOCK: usize = 512;
 pub struct Over {
     columns: Arc<Columns>,
     sources: Vec<Source>,
-    /// A result field each: whether it is wanted, and factor and offset of its unit where it is not SI.
-    results: Vec<Option<Option<(f64, f64)>>>,
+    /// A result field each: factor and offset of its unit, where it is wanted.
+    results: Vec<Option<(f64, f64)>>,
     kept: Vec<usize>,
     reasons: Option<ArrayRef>,
     schema: SchemaRef,
@@ -61,7 +61,7 @@ impl Over {
             results.push(if wanted {
                 let (unit, scale) = output_unit(field, &options.output_units)?;
                 fields.push(Arc::new(describe(entry, field, &unit, &options.prefix)));
-                Some((scale != (1.0, 0.0)).then_some(scale))
+                Some(scale)
             } else {
                 None
             });
@@ -174,8 +174,10 @@ impl Over {
             let wanted = self.results.iter().zip(entry.outputs()).filter_map(|(r, field)| r.map(|scale| (scale, field)));
             for ((numbers, valid), (scale, field)) in part.results.iter_mut().zip(wanted) {
                 let (numbers, valid) = (&mut numbers[start..end], &mut valid[start / 8..end.div_ceil(8)]);
-                if let Some((factor, offset)) = scale {
-                    numbers.iter_mut().for_each(|value| *value = (*value - offset) / factor);
+                if scale != (1.0, 0.0) {
+                    for value in &mut *numbers {
+                        *value = (*value - scale.1) / scale.0;
+                    }
                 }
                 // Where no row is refused, only a result that may be absent can be null.
                 if refused || !field.absent.is_empty() {
