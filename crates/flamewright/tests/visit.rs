@@ -150,3 +150,57 @@ fn a_policy_must_say_what_it_rests_on() {
     assert!(policy(&format!("on = \"liquid_water.density\"\n{cite}")).contains("at_most or at_least"));
     assert!(Policy::read(&Node::from_toml("title = \"t\"").unwrap()).unwrap_err().to_string().contains("date"));
 }
+
+/// A flue analysis with this instrument, this in the part besides, and an invented limit on its ratio.
+fn flue_read_with(instrument: &str, part: &str) -> Assessment {
+    let record = format!(
+        r#"
+title = "invented"
+date = "2026-01-01"
+invented = true
+[common]
+fuel = "G20"
+[instruments.box]
+{instrument}
+[as_left.flue_analysis]
+{part}
+oxygen_dry = "5 %"
+carbon_monoxide_dry = "40 ppm"
+flue_temperature = "150 degC"
+air_temperature = "20 degC"
+"#
+    );
+    let policy = "title = \"invented\"\ndate = \"2026-01-01\"\ninvented = true\n[[limit]]\non = \"flue_analysis.carbon_monoxide_ratio\"\n\
+                  at_most = 0.004\ncitation = \"invented\"\n";
+    assessed(&record, Some(policy))
+}
+
+#[test]
+fn a_share_of_the_range_is_a_half_width() {
+    let standard = |statement: &str| {
+        let assessment = flue_read_with(&format!("oxygen_dry = {{ {statement} }}"), "instruments = [\"box\"]");
+        let part = &assessment.parts[0];
+        assert!(part.refused.is_none(), "{:?}", part.refused);
+        part.input("oxygen_dry").unwrap().standard
+    };
+    let close = |got: f64, half_width: f64| assert!((got - half_width / 3_f64.sqrt()).abs() < 1e-15, "{got} {half_width}");
+    close(standard(r#"of_range = "1 %", range = "25 %""#), 0.0025);
+    close(standard(r#"of_range = "1 %", range = "25 %", of_reading = "2 %""#), 0.0025 + 0.001);
+    close(standard(r#"of_range = "1 %", range = "25 %", of_reading = "2 %", larger_of = true"#), 0.0025);
+    close(standard(r#"accuracy = "0.05 %", of_reading = "2 %", larger_of = true"#), 0.001);
+    close(standard(r#"accuracy = "0.3 %", of_reading = "2 %""#), 0.003 + 0.001);
+    let without = flue_read_with(r#"oxygen_dry = { of_range = "1 %" }"#, "instruments = [\"box\"]");
+    assert!(without.parts[0].refused.as_ref().unwrap().to_string().contains("range"));
+}
+
+#[test]
+fn what_a_verdict_cannot_rest_on_is_said_at_a_glance() {
+    let found = |assessment: &Assessment, code: &str| assessment.findings.iter().any(|f| f.code == code);
+    let stated = r#"oxygen_dry = { accuracy = "0.3 %" }"#;
+    let idle = flue_read_with(stated, "");
+    assert!(found(&idle, "NO_UNCERTAINTY") && found(&idle, "INSTRUMENT_UNUSED") && !found(&idle, "NO_CALIBRATION"));
+    let used = flue_read_with(stated, "instruments = [\"box\"]");
+    assert!(!found(&used, "NO_UNCERTAINTY") && !found(&used, "INSTRUMENT_UNUSED") && found(&used, "NO_CALIBRATION"));
+    let calibrated = flue_read_with(&format!("calibrated = \"2025-06-01\"\n{stated}"), "instruments = [\"box\"]");
+    assert!(!found(&calibrated, "NO_CALIBRATION"));
+}

@@ -307,7 +307,8 @@ impl Assembly {
             for j in 0..i {
                 if self.read_with[i].is_some() && self.read_with[i] == self.read_with[j] && standard[i] * standard[j] > 0.0 {
                     let shared = shared_standard(&self.measured[i]) * shared_standard(&self.measured[j]);
-                    covariance.correlate(i, j, shared / (standard[i] * standard[j])).ok()?;
+                    // Rounding must not make it more than one: refused, it would cost every result its uncertainty.
+                    covariance.correlate(i, j, (shared / (standard[i] * standard[j])).min(1.0)).ok()?;
                 }
             }
         }
@@ -378,6 +379,11 @@ impl Assessment {
                     );
                     findings.push(Finding::new(severity, "LIMIT", output.field.name, text));
                 }
+            }
+            // A reading taken as exact can make a verdict look safer than it is.
+            if part.outputs.iter().any(|v| !v.judged.is_empty() && v.standard == 0.0) {
+                let text = format!("{title}: nothing is stated of what was read, so verdicts take the readings as exact");
+                findings.push(Finding::new(Severity::Notice, "NO_UNCERTAINTY", part.part.entry.info().name, text));
             }
             for notice in &part.notices {
                 findings.push(Finding::new(Severity::Notice, notice.code, notice.field, format!("{title}: {}", notice.text)));

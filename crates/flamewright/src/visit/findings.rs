@@ -74,6 +74,22 @@ pub(crate) fn cross_checks(assessment: &Assessment) -> Vec<Finding> {
             inconsistent("CALIBRATION_EXPIRED", &instrument.name, text);
         }
     }
+    for instrument in &assessment.visit.instruments {
+        let name = &instrument.name;
+        let to_know = if !assessment.parts.iter().any(|p| p.part.instruments.contains(name)) {
+            (
+                Severity::Inconsistent,
+                "INSTRUMENT_UNUSED",
+                format!("no part names the instrument {name}, so what is stated of it was not used"),
+            )
+        } else if instrument.calibrated.is_empty() && instrument.due.is_empty() {
+            (Severity::Notice, "NO_CALIBRATION", format!("no calibration is stated of {name}"))
+        } else {
+            continue;
+        };
+        findings.push(Finding::new(to_know.0, to_know.1, name, to_know.2));
+    }
+    let mut inconsistent = |code: &str, field: &str, text: String| findings.push(Finding::new(Severity::Inconsistent, code, field, text));
     for part in &assessment.parts {
         let title = part.title();
         if let (Some(flue), Some(water)) = (part.input("flue_temperature"), return_temperature(assessment, part.part.stage))

@@ -84,9 +84,10 @@ pub fn record_schema() -> Node {
     let spread = either(Vec::from([of_type("string"), of_type("number")]));
     let statement = |name: &str| match name {
         "larger_of" => of_type("boolean"),
-        "distribution" => {
-            Node::Table(Vec::from([("enum".to_string(), Node::List(["rectangular", "triangular", "normal"].map(Node::from).into()))]))
-        }
+        "distribution" => Node::Table(Vec::from([(
+            "enum".to_string(),
+            Node::List(["rectangular", "triangular", "arcsine", "normal"].map(Node::from).into()),
+        )])),
         _ => spread.clone(),
     };
     let statements: Vec<(String, Node)> = STATEMENTS.iter().map(|s| ((*s).to_string(), statement(s))).collect();

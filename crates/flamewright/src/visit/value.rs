@@ -19,8 +19,18 @@ pub enum Given {
 }
 
 /// What an instrument, or the one who read it, says of a value's uncertainty.
-pub(crate) const STATEMENTS: &[&str] =
-    &["accuracy", "of_reading", "larger_of", "resolution", "certificate", "coverage_factor", "standard_uncertainty", "distribution"];
+pub(crate) const STATEMENTS: &[&str] = &[
+    "accuracy",
+    "of_reading",
+    "of_range",
+    "range",
+    "larger_of",
+    "resolution",
+    "certificate",
+    "coverage_factor",
+    "standard_uncertainty",
+    "distribution",
+];
 
 /// Reads a value of `field`, with the statement of its instrument if there is one.
 pub(crate) fn read(field: &Field, node: &Node, instrument: Option<&Node>) -> Result<Given, Error> {
@@ -76,15 +86,18 @@ fn add(field: &Field, measured: Measured, statement: &Node) -> Result<Measured, 
         "normal" => Distribution::Normal,
         other => return Err(Error::unknown_name("distribution", other, ["rectangular", "triangular", "arcsine", "normal"].into_iter())),
     };
-    let of_reading = match statement.get("of_reading") {
-        Some(node) => {
-            let share: types::Ratio = node.quantity("of_reading")?;
-            share.value
-        }
-        None => 0.0,
+    let share = |key: &str| -> Result<f64, Error> {
+        let share = |node: &Node| node.quantity(key).map(|share: types::Ratio| share.value);
+        statement.get(key).map_or(Ok(0.0), share)
+    };
+    let of_reading = share("of_reading")?;
+    let of_range = match (share("of_range")?, spread("range")?) {
+        (0.0, _) => 0.0,
+        (share, Some(range)) => share * range.abs(),
+        (_, None) => return Err(Error::bad_setting("range", "", "of_range is a share of the instrument's range, which has to be stated")),
     };
     let larger = statement.get("larger_of").map_or(Ok(false), |n| n.flag("larger_of"))?;
-    let absolute = spread("accuracy")?.unwrap_or(0.0);
+    let absolute = spread("accuracy")?.unwrap_or(0.0) + of_range;
     let mut measured = measured;
     if of_reading != 0.0 || absolute != 0.0 {
         let relative = of_reading * measured.value.abs();
