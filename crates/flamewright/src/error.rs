@@ -188,6 +188,7 @@ impl Error {
         }
         let hint = match best {
             Some((d, name)) if d <= 2 + given.len() / 3 => format!("did you mean \"{name}\"?"),
+            None => "none is taken here".to_owned(),
             _ if names.len() <= 30 => format!("offered: {}", names.join(", ")),
             _ => format!("{} names are offered", names.len()),
         };

@@ -22,6 +22,19 @@ pub(crate) fn sqrt(x: f64) -> f64 {
         libm::sqrt(x)
     }
 }
+
+/// `x` within `low` and `high`; unlike `f64::clamp` it does not panic where a bound is no number.
+#[inline(always)]
+pub(crate) fn clamp(x: f64, low: f64, high: f64) -> f64 {
+    if x < low {
+        low
+    } else if x > high {
+        high
+    } else {
+        x
+    }
+}
+
 /// `e^x` without a branch, so that a loop over it vectorises; within 1 unit in the last place or
 /// two of [`exp`] for `|x| < 700`, meaningless outside that, NaN for NaN.
 ///

@@ -59,10 +59,14 @@ impl<'de> Deserialize<'de> for Node {
             fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Node, A::Error> {
                 let mut table: Vec<(String, Node)> = Vec::new();
                 while let Some((key, value)) = entries.next_entry::<String, Node>()? {
-                    if table.iter().any(|(k, _)| *k == key) {
-                        return Err(de::Error::custom(format!("\"{key}\" is given twice")));
-                    }
                     table.push((key, value));
+                }
+                // Sorted, since comparing each with each would take hours over a table that is wide on purpose.
+                let mut keys: Vec<&str> = table.iter().map(|(key, _)| key.as_str()).collect();
+                keys.sort_unstable();
+                if let Some(twice) = keys.windows(2).find(|pair| pair.first() == pair.last()).and_then(<[_]>::first) {
+                    let shown: String = twice.chars().take(60).collect();
+                    return Err(de::Error::custom(format!("\"{shown}\" is given twice")));
                 }
                 // The TOML reader hands over an unquoted date as a table with this one key.
                 if let [(key, Node::Text(date))] = table.as_slice()

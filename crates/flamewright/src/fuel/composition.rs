@@ -50,6 +50,9 @@ pub enum Normalisation {
 /// a hundredth of a per cent).
 pub const SUM_TOLERANCE: f64 = 1e-4;
 
+/// The longest composition that is read as text, in bytes: several times one with every component.
+const LONGEST_TEXT: usize = 4000;
+
 /// A gas mixture: the mole fraction of each known component. The fractions are never negative and
 /// add up to one within [`SUM_TOLERANCE`].
 #[derive(Clone, Debug, PartialEq)]
@@ -117,6 +120,9 @@ impl Composition {
     pub fn from_text(text: &str, basis: AmountBasis, normalisation: Normalisation) -> Result<Self, Error> {
         let unreadable =
             |part: &str| Error::bad_setting("composition", part.trim(), "write \"CH4 92.5 %, N2 7.5 %\" or \"CH4=0.925 N2=0.075\"");
+        if text.len() > LONGEST_TEXT {
+            return Err(Error::bad_setting("composition", "", &format!("the text is longer than {LONGEST_TEXT} bytes")));
+        }
         let mut amounts = alloc::vec::Vec::new();
         let mut rest = text;
         while let Some((part, after)) = first_part(rest) {

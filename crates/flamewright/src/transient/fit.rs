@@ -196,7 +196,7 @@ impl CoolDownFit {
             let to_start = (normal[2] * gradient[0] - normal[1] * gradient[1]) / determinant;
             let to_rate = (normal[0] * gradient[1] - normal[1] * gradient[0]) / determinant;
             start *= exp(to_start.clamp(-0.5, 0.5));
-            rate += to_rate.clamp(-0.5 * rate, rate);
+            rate += crate::math::clamp(to_rate, -0.5 * rate, rate);
             if to_start.abs() < 1e-13 && (to_rate / rate).abs() < 1e-12 {
                 settled = true;
                 break;

@@ -70,7 +70,7 @@ impl FittedLoss {
 
     /// Loss over excess, W/K, and its derivative by the logarithm of the excess.
     fn conductance(&self, excess: f64) -> (f64, f64) {
-        let root = power(excess.abs().max(1e-12), 1.0 / 6.0).clamp(self.from, self.to);
+        let root = crate::math::clamp(power(excess.abs().max(1e-12), 1.0 / 6.0), self.from, self.to);
         let x = (2.0 * root - self.from - self.to) / (self.to - self.from);
         // Clenshaw's recurrence, for the sum and its derivative.
         let (mut b1, mut b2, mut d1, mut d2) = (0.0, 0.0, 0.0, 0.0);

@@ -138,6 +138,9 @@ pub struct Visit {
     pub remarks: Vec<String>,
 }
 
+/// The most parts that a visit may have: all are correlated with all, so time and memory grow with the square.
+const MOST_PARTS: usize = 100;
+
 const KEYS: &[&str] = &[
     "title",
     "date",
@@ -211,6 +214,9 @@ impl Visit {
                     Node::List(items) => items.as_slice(),
                     one => core::slice::from_ref(one),
                 };
+                if parts.len() + list.len() > MOST_PARTS {
+                    return Err(Error::bad_setting(name, "", &format!("a visit has {MOST_PARTS} parts at most")).within(stage.key()));
+                }
                 for item in list {
                     let part = part(stage, entry, item, &instruments).map_err(|e| e.within(&format!("{}.{name}", stage.key())))?;
                     if parts.iter().any(|p: &Part| p.stage == stage && p.entry.info().name == name && p.label == part.label) {
