@@ -51,16 +51,18 @@ fn loop_by_hand(kernel: &FlueKernel, given: &[Vec<f64>], results: &mut [Vec<f64>
     const LANES: usize = 8;
     let maximum = kernel.carbon_dioxide_maximum();
     for start in (0..given[0].len()).step_by(LANES) {
-        let mut block = [[0.0; LANES]; 20];
-        let rows: [[f64; LANES]; 4] = std::array::from_fn(|k| given[k][start..start + LANES].try_into().expect("whole blocks"));
+        let (mut rows, mut block) = ([[0.0; LANES]; 4], [[0.0; LANES]; 20]);
+        for (row, column) in rows.iter_mut().zip(given) {
+            row.copy_from_slice(&column[start..start + LANES]);
+        }
         for lane in 0..LANES {
-            let row = all_by_hand(kernel, maximum, rows.map(|column| column[lane]));
-            for (lanes, value) in block.iter_mut().zip(row) {
-                lanes[lane] = value;
+            let row = all_by_hand(kernel, maximum, [rows[0][lane], rows[1][lane], rows[2][lane], rows[3][lane]]);
+            for k in 0..20 {
+                block[k][lane] = row[k];
             }
         }
-        for (column, lanes) in results.iter_mut().zip(block) {
-            column[start..start + LANES].copy_from_slice(&lanes);
+        for (column, lanes) in results.iter_mut().zip(&block) {
+            column[start..start + LANES].copy_from_slice(lanes);
         }
     }
 }
