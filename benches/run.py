@@ -23,7 +23,7 @@ BENCHES = Path(__file__).resolve().parent
 ROOT = BENCHES.parent
 sys.path.insert(0, str(BENCHES / "python"))
 
-from timing import Comparison, amount  # noqa: E402
+from timing import Comparison, amount
 
 VENV = BENCHES / "target" / "venv"
 PYTHON = VENV / "bin" / "python"

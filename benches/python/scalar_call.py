@@ -1,6 +1,6 @@
 """One reading from Python: the fast path, text and pint, beside `fluids`, `fluids.units` and plain Python.
 
-Contenders are called in shuffled order in one process; medians. `fluids` computes something else (the
+Contenders are called in shuffled order in one process; medians of processor time. `fluids` computes something else (the
 friction factor of a pipe), so that it is a measure of what a call of a Python library costs; where both
 compute the same (`friction_factor`), they must agree before times are printed. Needs the built wheel,
 fluids and pint.
@@ -67,17 +67,17 @@ def main() -> None:
     times: dict[str, list[float]] = {name: [] for name in CONTENDERS}
     counts = {}
     for name, call in CONTENDERS.items():
-        started = time.perf_counter()
+        started = time.process_time()
         for _ in range(20):
             call()
-        counts[name] = max(20, int(0.03 * 20 / (time.perf_counter() - started)))
+        counts[name] = max(20, int(0.03 * 20 / (time.process_time() - started)))
     for _ in range(ROUNDS):
         for name in random.sample(sorted(CONTENDERS), len(CONTENDERS)):
             call, count = CONTENDERS[name], counts[name]
-            started = time.perf_counter()
+            started = time.process_time()
             for _ in range(count):
                 call()
-            times[name].append((time.perf_counter() - started) / count)
+            times[name].append((time.process_time() - started) / count)
     median = {name: statistics.median(measured) for name, measured in times.items()}
     print(f"{'':32} {'us':>8} {'x nothing':>10} {'x fluids':>9} {'x fluids.units':>15}")
     floor, peer, peer_units = (median[n] for n in ("nothing, named tuple of 20", "fluids.friction_factor", "fluids.units.friction_factor"))

@@ -12,8 +12,8 @@ pq = pytest.importorskip("pyarrow.parquet")
 EXAMPLE = Path(__file__).resolve().parents[3] / "examples" / "fleet"
 sys.path.insert(0, str(EXAMPLE))
 
-import find_drift  # noqa: E402
-import generate  # noqa: E402
+import find_drift
+import generate
 
 
 @pytest.fixture(scope="module")
