@@ -8,6 +8,7 @@ use flamewright::flue::{FlueAnalysis, FlueReading};
 use flamewright::node::Node;
 use flamewright::prelude::*;
 use flamewright::uncertainty::{Covariance, first_order, monte_carlo};
+use flamewright::working::Silent;
 use flamewright_benches::{Contender, flue, race, report};
 use flamewright_columns::{Column, columns};
 use std::hint::black_box;
