@@ -654,3 +654,17 @@ fn steep_and_vanishing_outputs_are_held_to_the_same_rule() {
     assert!(level.value == 280.0 && level.several);
     assert!(sought(|_| 5.0, 6.0).unwrap_err().contains("runs from 5 kg/m³ to 5 kg/m³, and 6 kg/m³ is wanted"));
 }
+
+#[test]
+fn statements_of_an_instrument_become_standard_uncertainties_and_degrees_of_freedom() {
+    let repeated = Measured::repeated(&[10.0, 11.0, 12.0, 13.0]).unwrap();
+    assert!((repeated.standard() - (5.0_f64 / 3.0 / 4.0).sqrt()).abs() < 1e-15);
+    assert_eq!(repeated.freedom(), 3.0);
+    let stated = |larger: bool| Measured::exact(-20.0).accuracy(0.05, 0.3, larger).unwrap().standard() * 3_f64.sqrt();
+    assert!((stated(true) - 1.0).abs() < 1e-15 && (stated(false) - 1.3).abs() < 1e-15);
+    let certified = Measured::exact(5.0).certificate(0.4, 2.0).unwrap();
+    assert!((certified.standard() - 0.2).abs() < 1e-15 && certified.freedom().is_infinite());
+    // Two of three degrees of freedom each, and a statement taken as exact.
+    assert!((effective_degrees_of_freedom([(1.0, 3.0), (1.0, 3.0)]) - 6.0).abs() < 1e-12);
+    assert!((effective_degrees_of_freedom([(1.0, 3.0), (1.0, f64::INFINITY)]) - 12.0).abs() < 1e-12);
+}
