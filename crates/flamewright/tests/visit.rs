@@ -72,6 +72,26 @@ fn readings_with_one_instrument_share_its_error() {
 }
 
 #[test]
+fn few_repeated_readings_widen_what_is_printed_and_judged() {
+    let with = |temperature: &str| {
+        let record = format!("[as_left.liquid_water]\ntemperature = {temperature}\npressure = \"2 bar\"\n");
+        let assessment = assessed(&record, None);
+        let part = assessment.part(Stage::AsLeft, "liquid_water").unwrap();
+        let (input, output) = (part.input("temperature").unwrap(), part.output("density").unwrap());
+        (input.standard, input.expanded(), output.coverage_factor)
+    };
+    // Three readings have two degrees of freedom; k for 95.45 % is 4.53 (JCGM 100:2008 table G.2).
+    let (standard, expanded, factor) = with("{ readings = [\"59 degC\", \"60 degC\", \"61 degC\"] }");
+    assert!((standard - 1.0 / 3.0_f64.sqrt()).abs() < 1e-12);
+    assert!((expanded / standard - 4.53).abs() < 0.005 && (factor - 4.53).abs() < 0.005, "{expanded} {factor}");
+    // What is known of the instrument outweighs the readings: nu = (u/s)^4 times 2, far above 100.
+    let (.., factor) = with("{ readings = [\"59.9 degC\", \"60 degC\", \"60.1 degC\"], accuracy = \"1 K\" }");
+    assert!((2.0..2.001).contains(&factor), "{factor}");
+    let (.., factor) = with("{ value = \"60 degC\", accuracy = \"1 K\" }");
+    assert_eq!(factor, 2.0);
+}
+
+#[test]
 fn a_part_may_use_the_result_of_another_wherever_it_stands() {
     let record = "[checks.static_head]\nheight = \"3 m\"\ntemperature = \"= block_cool_down.steady\"\n";
     assert!(refusal(record).contains("there is no such result"));

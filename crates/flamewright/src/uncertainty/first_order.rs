@@ -82,6 +82,24 @@ impl FirstOrder {
         }
         shares
     }
+    /// Effective degrees of freedom of output `j` from those of the inputs (Welch-Satterthwaite,
+    /// JCGM 100:2008 G.4); infinite where every input's uncertainty is taken as exactly known.
+    ///
+    /// What correlated inputs share enters the combined variance; the formula itself holds for
+    /// independent contributions.
+    #[must_use]
+    pub fn degrees_of_freedom(&self, j: usize, of_inputs: &[f64]) -> f64 {
+        let variance = self.covariance_of(j, j);
+        let part = |&i: &usize| match of_inputs.get(i) {
+            Some(freedom) if freedom.is_finite() => {
+                let square = self.contribution(j, i) * self.contribution(j, i);
+                square * square / freedom
+            }
+            _ => 0.0,
+        };
+        let sum: f64 = self.varied.iter().map(part).sum();
+        if sum > 0.0 { variance * variance / sum } else { f64::INFINITY }
+    }
     /// Standard uncertainty that input `i` alone gives output `j`.
     #[must_use]
     pub fn contribution(&self, j: usize, i: usize) -> f64 {

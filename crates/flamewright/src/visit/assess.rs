@@ -9,7 +9,7 @@ use crate::error::Error;
 use crate::judgement::{Decision, Limit, Policy, Verdict};
 use crate::node::Node;
 use crate::record::Field;
-use crate::uncertainty::{Binding, Chain, Covariance, FirstOrder, Measured, first_order};
+use crate::uncertainty::{Binding, Chain, Covariance, FirstOrder, Measured, coverage_factor, first_order};
 use alloc::boxed::Box;
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -33,10 +33,28 @@ pub struct ResultValue {
     pub value: f64,
     /// Its standard uncertainty; zero where none is known.
     pub standard: f64,
+    /// Times the standard uncertainty, what covers about 95 %: 2, and more where few readings were repeated.
+    pub coverage_factor: f64,
     /// An input that was not given: its default was taken.
     pub assumed: bool,
     /// Verdicts by the policy's limits on it.
     pub judged: Vec<Judged>,
+}
+
+impl ResultValue {
+    /// The expanded uncertainty: what is printed behind ±.
+    #[must_use]
+    pub fn expanded(&self) -> f64 {
+        self.coverage_factor * self.standard
+    }
+}
+
+/// The coverage of ± two standard uncertainties of a normal distribution, JCGM 100:2008 table G.1.
+const COVERAGE: f64 = 0.9545;
+
+/// The factor of the Student distribution that covers as much as 2 of the normal one does.
+fn coverage_factor_for(freedom: f64) -> f64 {
+    if freedom.is_finite() { coverage_factor(COVERAGE, freedom.max(1.0)).max(2.0) } else { 2.0 }
 }
 
 /// What became of one part.
@@ -80,7 +98,9 @@ pub struct Change {
     pub difference: f64,
     /// Its standard uncertainty, with what both readings share taken out.
     pub standard: f64,
-    /// Whether it is more than twice its standard uncertainty; `None` where none is known.
+    /// Times the standard uncertainty, what covers about 95 %: the larger one of the two readings.
+    pub coverage_factor: f64,
+    /// Whether it exceeds its expanded uncertainty; `None` where none is known.
     pub significant: Option<bool>,
 }
 
@@ -154,14 +174,16 @@ pub fn assess(visit: Visit, policy: Option<Policy>) -> Assessment {
     }
     let mut parts: Vec<PartResult> = results.into_iter().flatten().collect();
     let propagated = assembly.propagate();
+    let freedom: Vec<f64> = assembly.measured.iter().map(Measured::freedom).collect();
     if let Some(propagated) = &propagated {
         for part in parts.iter_mut().filter(|p| p.refused.is_none()) {
             for (k, output) in part.outputs.iter_mut().enumerate() {
                 output.standard = propagated.standard(part.first_place + k);
+                output.coverage_factor = coverage_factor_for(propagated.degrees_of_freedom(part.first_place + k, &freedom));
                 if let Some(policy) = &policy {
                     output.judged = policy
                         .on(part.part.entry.info().name, output.field.name)
-                        .map(|limit| Judged { limit: limit.clone(), verdict: limit.judge(output.value, output.standard) })
+                        .map(|limit| Judged { limit: limit.clone(), verdict: limit.judge(output.value, 0.5 * output.expanded()) })
                         .collect();
                 }
             }
@@ -279,19 +301,21 @@ impl Assembly {
             return Err(judged.error(entry.inputs(), entry.rules(), &input, entry.outputs(), &output));
         }
         let notices = judged.notices(entry.inputs(), entry.rules(), &input);
-        let standard = |binding: &Binding| match binding {
-            Binding::Input(i) => self.measured.get(*i).map_or(0.0, Measured::standard),
-            _ => 0.0,
+        let worth = |binding: &Binding| match binding {
+            Binding::Input(i) => self.measured.get(*i).map_or((0.0, 2.0), |m| (m.standard(), coverage_factor_for(m.freedom()))),
+            _ => (0.0, 2.0),
         };
         let inputs = entry.inputs().iter().zip(&input).zip(&bindings).map(|((field, &value), binding)| ResultValue {
             field,
             value,
-            standard: standard(binding),
+            standard: worth(binding).0,
+            coverage_factor: worth(binding).1,
             assumed: matches!(binding, Binding::Fixed(_)),
             judged: Vec::new(),
         });
         let inputs = inputs.collect();
-        let result = |(field, &value)| ResultValue { field, value, standard: 0.0, assumed: false, judged: Vec::new() };
+        let result =
+            |(field, &value)| ResultValue { field, value, standard: 0.0, coverage_factor: 2.0, assumed: false, judged: Vec::new() };
         let outputs = entry.outputs().iter().zip(&output).map(result).collect();
         let link = self.chain.link(prepared, bindings)?;
         self.links.push((part.stage, entry.info().name.to_string(), part.label.clone(), link));
@@ -324,14 +348,16 @@ impl Assessment {
             let part =
                 self.parts.iter().find(|p| p.part.stage == stage && p.part.entry.info().name == calculation && p.part.label == label)?;
             let k = part.outputs.iter().position(|v| v.field.name == name && !v.value.is_nan())?;
-            Some((part.outputs[k].value, part.first_place + k))
+            Some((part.outputs[k].value, part.outputs[k].coverage_factor, part.first_place + k))
         };
-        let ((found, i), (left, j)) = (place(Stage::AsFound)?, place(Stage::AsLeft)?);
+        let ((found, found_factor, i), (left, left_factor, j)) = (place(Stage::AsFound)?, place(Stage::AsLeft)?);
         let covariance = self.covariance.as_ref()?;
         let variance = covariance.get(i, i) + covariance.get(j, j) - 2.0 * covariance.get(i, j);
         let standard = crate::math::sqrt(variance.max(0.0));
         let difference = left - found;
-        Some(Change { difference, standard, significant: (standard > 0.0).then_some(difference.abs() > 2.0 * standard) })
+        let coverage_factor = found_factor.max(left_factor);
+        let significant = (standard > 0.0).then_some(difference.abs() > coverage_factor * standard);
+        Some(Change { difference, standard, coverage_factor, significant })
     }
 
     /// The part of a calculation at a stage.

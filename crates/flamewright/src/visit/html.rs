@@ -117,7 +117,7 @@ impl Assessment {
                 *out += &format!("<tr><td>{}</td>", words(line.field.name));
                 for stage in &stages {
                     let value =
-                        line.values.iter().find(|(s, _)| s == stage).map(|(_, v)| with_uncertainty(line.field, v.value, v.standard));
+                        line.values.iter().find(|(s, _)| s == stage).map(|(_, v)| with_uncertainty(line.field, v.value, v.expanded()));
                     *out += &format!("<td class=\"n\">{}</td>", escape(&value.unwrap_or_else(|| "–".to_string())));
                 }
                 if both && outputs {

@@ -13,40 +13,33 @@ use alloc::vec::Vec;
 
 /// Width of the plain-text report, in characters.
 const WIDTH: usize = 100;
-/// Coverage factor of the uncertainties shown: about 95 % for a normal distribution (JCGM 100:2008 6.3).
-const COVERAGE: f64 = 2.0;
 
 /// What the signs of a report mean.
-pub(crate) const HOW_TO_READ: &str = "± is the expanded uncertainty (coverage factor 2, about 95 %) from what was stated of the instruments; a value without ± had \
-     nothing stated. A change is significant where it exceeds twice its own standard uncertainty, with what both readings share \
+pub(crate) const HOW_TO_READ: &str = "± is the expanded uncertainty (about 95 %: coverage factor 2, larger where it rests on few repeated readings) from what was stated of the instruments; a value without ± had \
+     nothing stated. A change is significant where it exceeds its own expanded uncertainty, with what both readings share \
      taken out. Limits are those of the policy above, none is built in; near a limit, by the guard band of JCGM 106:2012, the \
      verdict is undecided.";
 
 /// A value with its expanded uncertainty, rounded to where the uncertainty begins: `4.60 ± 0.35 %`.
-pub(crate) fn with_uncertainty(field: &Field, value: f64, standard: f64) -> String {
+pub(crate) fn with_uncertainty(field: &Field, value: f64, expanded: f64) -> String {
     if value.is_nan() {
         return field.show(value, 4);
     }
-    if standard <= 0.0 || !standard.is_finite() {
+    if expanded <= 0.0 || !expanded.is_finite() {
         return field.show(value, 4);
     }
-    let (shown, expanded) = (field.unit.from_si(value), COVERAGE * standard / field.unit.factor);
-    let exponent = crate::math::floor(crate::math::log10(expanded)) as i32;
+    let (shown, spread) = (field.unit.from_si(value), expanded / field.unit.factor);
+    let exponent = crate::math::floor(crate::math::log10(spread)) as i32;
     let decimals = (1 - exponent).clamp(0, 9) as usize;
-    let (shown, expanded) = if exponent > 1 {
-        (format!("{shown:.0}"), format!("{expanded:.0}"))
+    let (shown, plus_minus) = if exponent > 1 {
+        (format!("{shown:.0}"), format!("{spread:.0}"))
     } else {
-        (format!("{shown:.decimals$}"), format!("{expanded:.decimals$}"))
+        (format!("{shown:.decimals$}"), format!("{spread:.decimals$}"))
     };
-    if (shown.len().max(expanded.len())) > 12 {
-        return format!(
-            "{} ± {} {}",
-            number(field.unit.from_si(value), 4),
-            number(COVERAGE * standard / field.unit.factor, 2),
-            field.unit.symbol
-        );
+    if (shown.len().max(plus_minus.len())) > 12 {
+        return format!("{} ± {} {}", number(field.unit.from_si(value), 4), number(spread, 2), field.unit.symbol);
     }
-    format!("{shown} ± {expanded} {}", field.unit.symbol).trim_end().to_string()
+    format!("{shown} ± {plus_minus} {}", field.unit.symbol).trim_end().to_string()
 }
 
 pub(crate) fn words(name: &str) -> String {
@@ -293,7 +286,7 @@ impl Assessment {
                 let mut row = if name.chars().count() > 34 { format!("    {name}\n{:<38}", "") } else { format!("    {name:<34}") };
                 for stage in &stages {
                     let value =
-                        line.values.iter().find(|(s, _)| s == stage).map(|(_, v)| with_uncertainty(line.field, v.value, v.standard));
+                        line.values.iter().find(|(s, _)| s == stage).map(|(_, v)| with_uncertainty(line.field, v.value, v.expanded()));
                     row += &format!("{:<21}", value.unwrap_or_else(|| "–".to_string()));
                     if !row.ends_with(' ') {
                         row.push(' ');
@@ -338,6 +331,7 @@ impl Assessment {
             let node = Node::from([
                 ("value", Node::Number(v.field.unit.from_si(v.value))),
                 ("standard_uncertainty", Node::Number(v.standard / v.field.unit.factor)),
+                ("coverage_factor", Node::Number(v.coverage_factor)),
                 ("unit", text(v.field.unit.symbol)),
                 ("basis", text(v.field.kind.basis.word())),
                 ("si", Node::Number(v.value)),
@@ -356,6 +350,7 @@ impl Assessment {
                 let node = Node::from([
                     ("difference", Node::Number(change.difference / v.field.unit.factor)),
                     ("standard_uncertainty", Node::Number(change.standard / v.field.unit.factor)),
+                    ("coverage_factor", Node::Number(change.coverage_factor)),
                     ("significant", significant),
                 ]);
                 Some((v.field.name.to_string(), node))

@@ -161,6 +161,7 @@ pub fn assessment_schema() -> Node {
     let value = named(&[
         ("value", maybe("number")),
         ("standard_uncertainty", maybe("number")),
+        ("coverage_factor", maybe("number")),
         ("unit", text.clone()),
         ("basis", text.clone()),
         ("si", maybe("number")),
@@ -169,7 +170,12 @@ pub fn assessment_schema() -> Node {
         ("absent", maybe("string")),
         ("verdicts", list_of(verdict)),
     ]);
-    let change = named(&[("difference", maybe("number")), ("standard_uncertainty", maybe("number")), ("significant", maybe("boolean"))]);
+    let change = named(&[
+        ("difference", maybe("number")),
+        ("standard_uncertainty", maybe("number")),
+        ("coverage_factor", maybe("number")),
+        ("significant", maybe("boolean")),
+    ]);
     let table = |of: Node| Node::from([("type", Node::from("object")), ("additionalProperties", of)]);
     let part = named(&[
         ("calculation", text.clone()),
