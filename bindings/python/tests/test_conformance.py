@@ -1,14 +1,16 @@
-"""Every calculation gives the same bits from Python and from C, for one reading and for columns.
+"""Every face gives what the Rust library gives, bit for bit, and refuses in the same words.
 
-The C library is the one that `cargo build -p flamewright-c` puts into the target folder, built
-without optimisation; the Python wheel is built with it. Same inputs, same bits.
+The cases are written by the Rust library (`cargo xtask cases FILE`; `cargo xtask test` does that):
+every calculation in every setting, readings good and bad, with what came of them. The C library is
+the one that `cargo build -p flamewright-c` puts into the target folder, built without optimisation;
+the Python wheel is built with it.
 """
 
 import ctypes
 import json
 import math
 import os
-import random
+import struct
 from pathlib import Path
 
 import flamewright as fw
@@ -16,22 +18,20 @@ import numpy as np
 import pytest
 
 TARGET = Path(os.environ.get("CARGO_TARGET_DIR", Path(__file__).resolve().parents[3] / "target"))
-SETTINGS = {
-    "fuel": "G20",
-    "tube": "copper 22x0.9",
-    "constants": "de-natural-gas",
-    "policy": "a house rule, invented",
-    "pump_flows": ["0 m3/h", "1 m3/h", "2 m3/h", "3 m3/h"],
-    "pump_pressures": ["60 kPa", "55 kPa", "40 kPa", "15 kPa"],
-    "sections": [{"name": "flow", "tube": "copper 22x0.9", "length": "12 m", "volume_flow": "0.6 m3/h"}],
-    "pipes": [{"length": "6 m", "tube": "copper 22x0.9"}, {"length": "3 m", "bore": "13 mm"}],
-    "beta": "3950 K",
-    "reference_resistance": "10 kOhm",
-    "cut_outs": ["81.8 degC", "82.1 degC", "81.6 degC"],
-    "cut_ins": ["74.1 degC", "74.4 degC", "74.0 degC"],
-}
-# Slow sums (minutes of a plant's life a reading): fewer readings each.
-SLOW = {"cool_down", "pump_overrun", "overshoot", "warm_up", "circuit_cycling", "cool_down_fit"}
+WORDS = ("code", "field", "given", "unit")
+NUMBERS = ("value", "minimum", "maximum")
+
+
+def doubles(words):
+    return np.array([struct.unpack(">d", bytes.fromhex(word))[0] for word in words])
+
+
+@pytest.fixture(scope="module")
+def cases():
+    path = TARGET / "cases.jsonl"
+    if not path.exists():
+        pytest.fail(f"{path} is not there: write it with cargo xtask cases {path}")
+    return [json.loads(line) for line in path.read_text(encoding="utf-8").splitlines()]
 
 
 @pytest.fixture(scope="module")
@@ -40,68 +40,132 @@ def library():
     if not path.exists():
         pytest.fail(f"{path} is not there: build it with cargo build -p flamewright-c")
     loaded = ctypes.CDLL(str(path))
-    loaded.fw_error_message.restype = ctypes.c_char_p
+    for name in (*WORDS, "message"):
+        getattr(loaded, f"fw_error_{name}").restype = ctypes.c_char_p
+    for name in NUMBERS:
+        getattr(loaded, f"fw_error_{name}").restype = ctypes.c_double
+    loaded.fw_string_free.argtypes = [ctypes.c_void_p]
     return loaded
 
 
-def prepared(entry):
-    """The calculation with plausible settings, or None where they cannot be made up."""
-    settings = {s["name"]: SETTINGS[s["name"]] for s in entry["settings"] if s["default"] is None and s["name"] in SETTINGS}
-    try:
-        return settings, fw._flamewright.prepare(entry["name"], settings)
-    except fw.Error:
-        return settings, None
+def same(one, other):
+    """Bit for bit; where both are not a number, the bits of that do not count."""
+    one, other = np.asarray(one, dtype=float), np.asarray(other, dtype=float)
+    return bool(((one.view(np.uint64) == other.view(np.uint64)) | (np.isnan(one) & np.isnan(other))).all())
 
 
-def reading(entry, draw):
-    values = []
-    for field in entry["inputs"]:
-        low = field["usual_minimum"] if field["usual_minimum"] is not None else field["minimum"]
-        high = field["usual_maximum"] if field["usual_maximum"] is not None else field["maximum"]
-        si = draw.uniform(low, high) * field["unit_factor"] + field["unit_offset"]
-        if field["absent"] and draw.random() < 0.4:
-            si = math.nan
-        if field["default"] is not None and draw.random() < 0.5:
-            si = field["default"] * field["unit_factor"] + field["unit_offset"]
-        if draw.random() < 0.03:
-            si = draw.choice([math.inf, -math.inf, math.nan, -1e300, 1e300])
-        values.append(si)
-    return values
+def number(value):
+    return math.nan if value is None else value
 
 
-def test_python_and_c_give_the_same_bits(library):
-    draw = random.Random(7)
-    walked, with_result = 0, 0
-    for entry in fw.catalogue():
-        settings, calculation = prepared(entry)
-        if calculation is None:
-            continue
-        context = ctypes.c_void_p()
-        made = library.fw_context_new(entry["name"].encode(), json.dumps(settings).encode(), ctypes.byref(context))
-        assert made == 0, (entry["name"], library.fw_error_message())
-        rows = [reading(entry, draw) for _ in range(4 if entry["name"] in SLOW else 40)]
-        n, m = len(entry["inputs"]), len(entry["outputs"])
-        columns = [np.array([row[i] for row in rows]) for i in range(n)]
-        outputs, status = calculation.evaluate_columns(columns, len(rows))
-        for k, row in enumerate(rows):
-            given, got = (ctypes.c_double * n)(*row), (ctypes.c_double * m)()
-            code = library.fw_evaluate(context, given, ctypes.c_size_t(n), got, ctypes.c_size_t(m), None)
+def entries():
+    return {entry["name"]: entry for entry in fw.catalogue()}
+
+
+def test_every_calculation_is_among_the_cases(cases):
+    assert {case["calculation"] for case in cases} == set(entries())
+    readings = [reading for case in cases for reading in case["readings"]]
+    refused = sum("error" in reading for reading in readings)
+    print(f"{len(cases)} calculations with settings, {len(readings)} readings, {refused} of them refused")
+    assert len(readings) > 2000 and 0.1 < refused / len(readings) < 0.8
+    kinds = {reading["error"]["kind"] for reading in readings if "error" in reading}
+    assert kinds >= {"missing", "not_finite", "out_of_range", "refused"}, kinds
+
+
+def test_python(cases):
+    for case in cases:
+        name = case["calculation"]
+        calculation = fw._flamewright.prepare(name, case["settings"])
+        for reading in case["readings"]:
+            given = doubles(reading["input"])
             try:
-                values, _ = calculation.evaluate(row)
+                values, notices = calculation.evaluate(list(given))
             except fw.Error as refusal:
-                assert code != 0, (entry["name"], row, str(refusal))
-                assert library.fw_error_message().decode() == str(refusal)
-                assert status[k] >= 0x100
-                assert all(np.isnan(out[k]) for out in outputs)
-                continue
-            assert code == 0, (entry["name"], row, library.fw_error_message())
-            with_result += 1
-            assert status[k] < 0x100
-            expected = np.array(values)
-            for other in (np.array(list(got)), np.array([out[k] for out in outputs])):
-                both_absent = np.isnan(expected) & np.isnan(other)
-                assert ((expected.view(np.uint64) == other.view(np.uint64)) | both_absent).all(), (entry["name"], row)
+                expected = reading["error"]
+                for word in ("kind", *WORDS):
+                    assert getattr(refusal, word) == expected[word], (name, word, given)
+                for word in NUMBERS:
+                    assert same([number(getattr(refusal, word))], [number(expected[word])]), (name, word, given)
+                assert str(refusal) == expected["message"]
+            else:
+                assert same(values, doubles(reading["output"])), (name, given)
+                assert [[code, field] for code, field, _ in notices] == reading["notices"], (name, given)
+
+
+def test_columns(cases):
+    for case in cases:
+        name, readings = case["calculation"], case["readings"]
+        calculation = fw._flamewright.prepare(name, case["settings"])
+        rows = np.array([doubles(reading["input"]) for reading in readings])
+        columns = [np.ascontiguousarray(rows[:, i]) for i in range(rows.shape[1])]
+        outputs, status = calculation.evaluate_columns(columns, len(rows))
+        for k, reading in enumerate(readings):
+            got = [column[k] for column in outputs]
+            if "error" in reading:
+                assert status[k] >= 0x100 and np.isnan(got).all(), (name, rows[k])
+            else:
+                assert status[k] < 0x100 and same(got, doubles(reading["output"])), (name, rows[k])
+
+
+def said_by_c(library):
+    said = {word: getattr(library, f"fw_error_{word}")().decode() for word in (*WORDS, "message")}
+    return said | {word: getattr(library, f"fw_error_{word}")() for word in NUMBERS}
+
+
+def expect_refusal(said, expected, where):
+    for word in (*WORDS, "message"):
+        assert said[word] == expected[word], (*where, word)
+    for word in NUMBERS:
+        assert same([number(said[word])], [number(expected[word])]), (*where, word)
+
+
+def test_c(cases, library):
+    for case in cases:
+        name = case["calculation"]
+        context = ctypes.c_void_p()
+        settings = json.dumps(case["settings"]).encode()
+        made = library.fw_context_new(name.encode(), settings, ctypes.byref(context))
+        assert made == 0, (name, library.fw_error_message())
+        m = len(entries()[name]["outputs"])
+        for reading in case["readings"]:
+            given = doubles(reading["input"])
+            n = len(given)
+            arguments, got = (ctypes.c_double * n)(*given), (ctypes.c_double * m)()
+            code = library.fw_evaluate(context, arguments, ctypes.c_size_t(n), got, ctypes.c_size_t(m), None)
+            assert (code == 0) == ("error" not in reading), (name, given)
+            if code:
+                expect_refusal(said_by_c(library), reading["error"], (name, given))
+            else:
+                assert same(list(got), doubles(reading["output"])), (name, given)
         library.fw_context_free(context)
-        walked += 1
-    assert walked >= 0.9 * len(fw.catalogue()), walked
-    assert with_result > 1000, with_result
+
+
+def test_json(cases, library):
+    """Calls in text give the same bits; what is not finite cannot be written."""
+    walked = 0
+    for case in cases:
+        name = case["calculation"]
+        entry = entries()[name]
+        settings = case["settings"]
+        # A name that is both a setting and a field gets the setting's value.
+        if any(field["name"] in settings for field in entry["inputs"]):
+            continue
+        for reading in case["readings"]:
+            given = doubles(reading["input"])
+            # Nothing written means the default, so a default cannot be taken away in text.
+            fields = list(zip(entry["inputs"], reading["text"], given, strict=True))
+            if any(text is None and (field["default"] is not None or not math.isnan(value)) for field, text, value in fields):
+                continue
+            call = {"calculation": name, **settings} | {field["name"]: text for field, text, _ in fields if text is not None}
+            answer = ctypes.c_void_p()
+            code = library.fw_evaluate_json(json.dumps(call).encode(), ctypes.byref(answer))
+            tree = json.loads(ctypes.string_at(answer))
+            library.fw_string_free(answer)
+            assert (code == 0) == ("error" not in reading), (name, call, tree)
+            walked += 1
+            if code:
+                assert tree["error"] == reading["error"], (name, call)
+            else:
+                results = [number(tree["results"][field["name"]]["si"]) for field in entry["outputs"]]
+                assert same(results, doubles(reading["output"])), (name, call)
+    assert walked > 1000, walked

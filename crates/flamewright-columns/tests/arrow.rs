@@ -12,17 +12,15 @@ use flamewright::node::Node;
 use flamewright::record::Field;
 use flamewright_columns::arrow::{Keep, Options, Over, Units};
 use flamewright_columns::{Column, Columns, Table, columns};
+use flamewright_trials::needed_settings;
 use std::sync::Arc;
-
-#[path = "every/settings.rs"]
-mod settings;
 
 /// Sums that follow minutes of a plant's life: fewer readings each.
 const SLOW: &[&str] = &["cool_down", "pump_overrun", "overshoot", "warm_up", "circuit_cycling", "cool_down_fit"];
 
 /// Every calculation that settings can be made up for.
 fn every() -> Vec<Arc<Columns>> {
-    let prepared = |entry: &&dyn Entry| columns(entry.info().name, &settings::of(*entry)).ok().map(Arc::new);
+    let prepared = |entry: &&dyn Entry| columns(entry.info().name, &needed_settings(*entry)[0]).ok().map(Arc::new);
     let all: Vec<Arc<Columns>> = CATALOGUE.iter().filter_map(prepared).collect();
     assert!(all.len() * 100 >= CATALOGUE.len() * 95, "{} of {}", all.len(), CATALOGUE.len());
     all

@@ -4,6 +4,7 @@ mod c;
 mod docs;
 mod generate;
 mod links;
+mod release;
 mod steps;
 mod validation;
 
@@ -20,6 +21,10 @@ cargo xtask check-links       fail if a link in a Markdown file leads nowhere
 cargo xtask generate          write the generated files
 cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX
 cargo xtask fuzz-c SECONDS    the checks of C with so many seconds of random input
+cargo xtask cases FILE        the cases that the faces are compared by, with what Rust makes of them
+cargo xtask fuzz TARGET SECONDS  one target of the fuzzing, guided by coverage (nightly, cargo-fuzz)
+cargo xtask release           what a release promises besides its numbers (nightly, cargo-deny, cargo-public-api)
+cargo xtask accept-api        promise the public interface of the core as it is now
 cargo xtask accept-abi        promise the binary interface of the C library as it is now
 cargo xtask check-generated   fail if a generated file is not what `generate` would write";
 
@@ -36,6 +41,10 @@ fn main() -> ExitCode {
         ["docs"] => steps::docs(),
         ["docs", python] => docs::build(Path::new(python)),
         ["check-links"] => links::check(),
+        ["cases", file] => steps::cases(file),
+        ["release"] => release::all(),
+        ["accept-api"] => release::accept(),
+        ["fuzz", target, seconds] => steps::fuzz(target, seconds),
         ["fuzz-c", seconds] => seconds.parse().map_err(|e| format!("{seconds}: {e}")).and_then(c::test),
         ["install-c", prefix] => c::install(Path::new(prefix), true),
         ["accept-abi"] => generate::abi::accept(),

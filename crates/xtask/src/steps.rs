@@ -34,14 +34,52 @@ pub(crate) fn all() -> Outcome {
     Ok(())
 }
 
+/// Readings drawn for each calculation in each of its settings.
+const READINGS: usize = 24;
+
+/// Writes the cases that the faces are compared by.
+pub(crate) fn cases(file: &str) -> Outcome {
+    let text = flamewright_trials::cases(READINGS);
+    println!("==> {} calculations with settings in {file}", text.lines().count());
+    std::fs::write(file, text).map_err(|e| format!("{file}: {e}"))
+}
+
 pub(crate) fn rust() -> Outcome {
     run("", "cargo", &["fmt", "--all", "--check"])?;
     run("", "cargo", &["clippy", "--workspace", "--all-targets", "--locked", "--", "-D", "warnings"])?;
     run("", "cargo", &["test", "--workspace", "--locked"])?;
     rustdoc()?;
     run("", "cargo", &["check", "-p", "flamewright", "--no-default-features", "--locked"])?;
+    super::release::quick()?;
     super::generate::check()?;
     super::links::check()
+}
+
+/// Runs one target of the fuzzing, guided by coverage, from seeds that the library itself gives.
+pub(crate) fn fuzz(name: &str, seconds: &str) -> Outcome {
+    let target = flamewright_trials::fuzz::target(name).ok_or_else(|| format!("there is no target {name}"))?;
+    let corpus = root().join("fuzz/corpus").join(name);
+    std::fs::create_dir_all(&corpus).map_err(|e| format!("{}: {e}", corpus.display()))?;
+    for (i, seed) in (target.seeds)().iter().enumerate() {
+        std::fs::write(corpus.join(format!("seed-{i}")), seed).map_err(|e| format!("{}: {e}", corpus.display()))?;
+    }
+    let corpus = corpus.display().to_string();
+    let limit = format!("-max_total_time={seconds}");
+    let arguments = [
+        &format!("FLAMEWRIGHT_TARGET={name}"),
+        "cargo",
+        "+nightly",
+        "fuzz",
+        "run",
+        "any",
+        &corpus,
+        "--",
+        &limit,
+        "-timeout=20",
+        "-rss_limit_mb=2048",
+        "-print_final_stats=1",
+    ];
+    run("fuzz", "env", &arguments)
 }
 
 /// The documentation of the crates, with formulas set; a warning is an error.
@@ -130,7 +168,8 @@ pub(crate) fn python() -> Outcome {
     let (python, wheel) = installed_wheel()?;
     run("bindings/python/tests", &python, &["contents.py", &wheel.to_string_lossy()])?;
     bare(&wheel)?;
-    // For the test that both faces give the same bits.
+    // For the test that all faces give the same bits.
+    cases(&root().join("target/cases.jsonl").display().to_string())?;
     run("", "cargo", &["build", "-p", "flamewright-c", "--locked"])?;
     // Not in the source folder, so that the installed wheel is what is tested.
     run("bindings/python/tests", &python, &["-m", "pytest", "-q", "."])?;

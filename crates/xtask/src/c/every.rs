@@ -3,12 +3,9 @@
 
 use flamewright::catalogue::{CATALOGUE, Entry, Prepared};
 use flamewright::node::Node;
-use flamewright::record::Field;
+use flamewright_trials::{Draws, needed_settings};
 use std::fmt::Write;
 use std::time::{Duration, Instant};
-
-#[path = "../../../flamewright-columns/tests/every/settings.rs"]
-mod settings;
 
 /// Readings drawn for each calculation.
 const SAMPLES: u32 = 24;
@@ -39,13 +36,10 @@ pub(super) fn table() -> Result<String, String> {
 fn calculation(entry: &dyn Entry, text: &mut String, rows: &mut String) -> std::fmt::Result {
     let name = entry.info().name;
     let (n, m) = (entry.inputs().len(), entry.outputs().len());
-    let settings = settings::of(entry);
+    let settings = needed_settings(entry).into_iter().next().unwrap_or_default();
     let samples = match entry.prepare(&settings) {
         Ok(prepared) => samples(entry, &*prepared, text)?,
-        Err(error) => {
-            println!("    {name}: not walked, since no settings could be made up: {error}");
-            return Ok(());
-        }
+        Err(error) => panic!("{name}: {error}"),
     };
     let (passed, unused) = if entry.settings().is_empty() { ("", "    (void)context;\n") } else { ("context, ", "") };
     writeln!(
@@ -89,7 +83,7 @@ static fw_status batch_{name}(const fw_context *context, size_t rows, const doub
 
 fn samples(entry: &dyn Entry, prepared: &dyn Prepared, text: &mut String) -> Result<Samples, std::fmt::Error> {
     let name = entry.info().name;
-    let mut numbers = Numbers(0x9E37_79B9_7F4A_7C15);
+    let mut numbers = Draws::new(0x9E37_79B9_7F4A_7C15);
     let mut list = String::new();
     let mut kept: u32 = 0;
     let started = Instant::now();
@@ -98,7 +92,7 @@ fn samples(entry: &dyn Entry, prepared: &dyn Prepared, text: &mut String) -> Res
         if kept == SAMPLES || kept > 0 && started.elapsed() > LONG {
             break;
         }
-        let input: Vec<f64> = entry.inputs().iter().map(|field| numbers.reading(field)).collect();
+        let input: Vec<f64> = entry.inputs().iter().map(|field| numbers.usual(field)).collect();
         let mut output = vec![f64::NAN; entry.outputs().len()];
         let judged = prepared.run(&input, &mut output);
         let refused = judged.is_refused(entry.rules());
@@ -152,27 +146,4 @@ fn c_string(text: &str) -> String {
         }
     }
     quoted + "\""
-}
-
-/// Numbers that look drawn and are the same every time (Knuth's MMIX generator, TAOCP 2, 3.3.4).
-struct Numbers(u64);
-
-impl Numbers {
-    fn next(&mut self) -> f64 {
-        self.0 = self.0.wrapping_mul(6364136223846793005).wrapping_add(1442695040888963407);
-        (self.0 >> 11) as f64 / (1u64 << 53) as f64
-    }
-
-    /// A value of the usual range or the default; what may be left out is, one time in four.
-    fn reading(&mut self, field: &Field) -> f64 {
-        let (place, whether) = (self.next(), self.next());
-        if !field.absent.is_empty() && whether < 0.25 {
-            return f64::NAN;
-        }
-        if !field.default.is_nan() && whether < 0.5 {
-            return field.default;
-        }
-        let (low, high) = (field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum));
-        if low.is_finite() && high.is_finite() { low + place * (high - low) } else { place }
-    }
 }
