@@ -31,6 +31,9 @@ pub(crate) struct Target<'a> {
 
 trait Kernel: Send + Sync {
     fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>);
+    /// As [`rows`](Self::rows), with the instructions that every processor of the kind has.
+    #[cfg(test)]
+    fn rows_plain(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>);
 }
 
 struct Of<C>(C);
@@ -46,6 +49,10 @@ impl<C: Calculation> Kernel for Of<C> {
             }
             return;
         }
+        rows(&self.0, inputs, first, target);
+    }
+    #[cfg(test)]
+    fn rows_plain(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
         rows(&self.0, inputs, first, target);
     }
 }
@@ -346,4 +353,59 @@ pub fn columns(name: &str, settings: &Node) -> Result<Columns, Error> {
         .find(|e| e.name() == name)
         .ok_or_else(|| Error::unknown_name("calculation", name, CATALOGUE.iter().map(|e| e.name())))?
         .prepare(settings)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use flamewright_trials::{SLOW, needed_settings};
+
+    /// Every result with every choice of instructions, and cut into blocks in other places, to the bit.
+    /// The optimiser is what could tell them apart, so it is `cargo test --release` that tries it.
+    #[test]
+    fn instruction_sets_and_blocks_give_the_same_bits() {
+        let mut walked = 0;
+        for entry in flamewright::catalogue::CATALOGUE {
+            let Ok(columns) = columns(entry.info().name, &needed_settings(*entry)[0]) else { continue };
+            // Without the optimiser there is nothing to tell apart, and these take a minute.
+            if cfg!(debug_assertions) && SLOW.contains(&entry.info().name) {
+                continue;
+            }
+            let rows = 21;
+            let mut state = 1_u64;
+            let mut drawn = || {
+                state = state.wrapping_mul(6364136223846793005).wrapping_add(1442695040888963407);
+                (state >> 11) as f64 / (1u64 << 53) as f64
+            };
+            let fields = entry.inputs().iter();
+            let given: Vec<Vec<f64>> = fields
+                .map(|field| {
+                    let (low, high) = (field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum));
+                    (0..rows).map(|row| if row == 13 { f64::NAN } else { low + drawn() * (high - low) }).collect()
+                })
+                .collect();
+            let inputs: Vec<Column<'_>> = given.iter().map(|values| Column::Values(values)).collect();
+            let bits = |plain: bool, cuts: &[usize]| {
+                let mut results = vec![vec![0.0; rows]; entry.outputs().len()];
+                let mut status = vec![Status::OK; rows];
+                for cut in cuts.windows(2) {
+                    let (from, to) = (cut[0], cut[1]);
+                    let mut target =
+                        Target { columns: results.iter_mut().map(|c| &mut c[from..to]).collect(), status: &mut status[from..to] };
+                    if plain {
+                        columns.kernel.rows_plain(&inputs, from, &mut target);
+                    } else {
+                        columns.kernel.rows(&inputs, from, &mut target);
+                    }
+                }
+                let values: Vec<u64> = results.iter().flatten().map(|v| if v.is_nan() { u64::MAX } else { v.to_bits() }).collect();
+                (values, status)
+            };
+            let expected = bits(false, &[0, rows]);
+            assert!(bits(true, &[0, rows]) == expected, "{}", entry.info().name);
+            assert!(bits(false, &[0, 3, 14, rows]) == expected, "{}", entry.info().name);
+            walked += 1;
+        }
+        assert!(walked * 100 >= 90 * flamewright::catalogue::CATALOGUE.len(), "{walked}");
+    }
 }

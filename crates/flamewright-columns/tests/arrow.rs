@@ -12,11 +12,8 @@ use flamewright::node::Node;
 use flamewright::record::Field;
 use flamewright_columns::arrow::{Keep, Options, Over, Units};
 use flamewright_columns::{Column, Columns, Table, columns};
-use flamewright_trials::needed_settings;
+use flamewright_trials::{SLOW, needed_settings};
 use std::sync::Arc;
-
-/// Sums that follow minutes of a plant's life: fewer readings each.
-const SLOW: &[&str] = &["cool_down", "pump_overrun", "overshoot", "warm_up", "circuit_cycling", "cool_down_fit"];
 
 /// Every calculation that settings can be made up for.
 fn every() -> Vec<Arc<Columns>> {
