@@ -112,7 +112,7 @@ fn licences() -> Outcome {
         if !permitted(licence, &allowed) {
             return Err(format!("{name}: the licence \"{licence}\" is not allowed by deny.toml"));
         }
-        if !(source.is_empty() && name.starts_with("flamewright") || name == "xtask" || source.starts_with("registry+")) {
+        if !(source.is_empty() && (name.starts_with("flamewright") || name == "xtask") || source.starts_with("registry+")) {
             return Err(format!("{name}: comes from \"{source}\", not from a registry"));
         }
     }
