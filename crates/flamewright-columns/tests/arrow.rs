@@ -110,7 +110,7 @@ fn every_calculation_gives_what_slices_and_single_calls_give() {
         let entry = calculation.entry();
         let name = entry.info().name;
         // Not a multiple of the block of eight, of 512, nor of 64.
-        let rows = if SLOW.contains(&name) { 5 } else { 603 };
+        let rows = if SLOW.contains(&name) { 2 } else { 603 };
         let values = readings(entry, rows, 1);
         let table = slices(&calculation, &values);
         assert_same(name, &over(&calculation, &batch(entry, &values), &si()), &table);
@@ -140,7 +140,8 @@ fn each_field_of_each_calculation_is_refused_for_its_reason_and_alone() {
         let Some(sound) = sound(&calculation) else { continue };
         for (place, field) in entry.inputs().iter().enumerate() {
             let beyond = |limit: f64, way: f64| limit + way * (1.0 + limit.abs());
-            let tried = [
+            let slow = SLOW.contains(&name);
+            let mut tried = vec![
                 (None, "missing"),
                 (Some(f64::NAN), "missing"),
                 (Some(f64::INFINITY), "not finite"),
@@ -148,9 +149,12 @@ fn each_field_of_each_calculation_is_refused_for_its_reason_and_alone() {
                 (Some(beyond(field.minimum, -1.0)), "outside"),
                 (Some(beyond(field.maximum, 1.0)), "outside"),
             ];
+            // What is computed, rather than refused, is left out where it takes long.
+            tried.retain(|(value, _)| !(slow && !field.absent.is_empty() && value.is_none_or(f64::is_nan)));
             // Sound rows before and behind the others.
-            let rows = tried.len() + 2;
-            let given = |row: usize| tried.get(row.wrapping_sub(1));
+            let around = usize::from(!slow);
+            let rows = tried.len() + 2 * around;
+            let given = |row: usize| tried.get(row.wrapping_sub(around));
             let column = |i: usize| -> Vec<Option<f64>> {
                 (0..rows).map(|row| given(row).filter(|_| i == place).map_or(sound[i], |(value, _)| *value)).collect()
             };
