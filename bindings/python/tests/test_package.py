@@ -160,17 +160,21 @@ def test_a_long_sum_says_so(monkeypatch):
         def isatty(self):
             return True
 
+    class Kernel(io.StringIO):
+        __module__ = "ipykernel.iostream"
+
     plant = {"metal_mass": "105 kg", "water_content": "11 L", "casing_loss": "12 W/K", "pump_flow": "0.25 kg/s", "flow_length": "9 m", "return_length": "9 m", "pipe_heat_capacity": "1900 J/(m K)", "pipe_loss": "0.9 W/(m K)", "room_temperature": "18 degC", "circuit_temperature": "70 degC", "target_temperature": "60 degC"}
     block = fw.uncertain("82 degC", accuracy="1 K")
     monkeypatch.setattr("flamewright._progress.PATIENCE", 0.01)
     monkeypatch.setattr("flamewright._progress.PACE", 0.01)
     said = {}
-    for terminal in (Terminal(), io.StringIO()):
+    for terminal in (Terminal(), Kernel(), io.StringIO()):
         monkeypatch.setattr(sys, "stderr", terminal)
         fw.cool_down.monte_carlo(trials=6000, block_temperature=block, **plant)
-        said[terminal.isatty()] = terminal.getvalue()
-    assert "cool_down, 6,000 times: 0 s so far" in said[True] and said[True].endswith("\r")
-    assert said[False] == ""
+        said[type(terminal)] = terminal.getvalue()
+    for watched in (Terminal, Kernel):
+        assert "cool_down, 6,000 times: 0 s so far" in said[watched] and said[watched].endswith("\r")
+    assert said[io.StringIO] == ""
 
 
 def test_misspelt_results_get_the_nearest():

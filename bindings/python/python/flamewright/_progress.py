@@ -18,7 +18,8 @@ MANY = 5000
 @contextmanager
 def said(what: str, count: int) -> Iterator[None]:
     """Says on the terminal or in the notebook what has been going on for longer than ``PATIENCE``."""
-    watched = sys.stderr is not None and (sys.stderr.isatty() or "ipykernel" in sys.modules)
+    # A notebook shows what its kernel writes, though it is no terminal; a process that only talks to kernels has none.
+    watched = sys.stderr is not None and (sys.stderr.isatty() or type(sys.stderr).__module__.startswith("ipykernel."))
     if count < MANY or not watched:
         yield
         return
