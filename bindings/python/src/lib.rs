@@ -11,6 +11,7 @@ mod prepared;
 
 use convert::{error, node_of, object_of};
 use flamewright::quantity::Unit;
+use flamewright::uncertainty::Measured;
 use pyo3::prelude::*;
 
 /// The catalogue as a list of dicts.
@@ -49,6 +50,27 @@ fn read(py: Python<'_>, name: &str, results: bool, i: usize, text: &str) -> PyRe
 #[pyfunction]
 fn scale(py: Python<'_>, name: &str, results: bool, i: usize, unit: &str) -> PyResult<(f64, f64)> {
     field(py, name, results, i)?.scale(unit).map_err(|e| error(py, &e))
+}
+
+/// A value of an input field with what is stated of it: the mean of `repeated` readings or the only one,
+/// its standard uncertainty, its degrees of freedom, and the word for its shape. Numbers are SI.
+#[pyfunction]
+fn stated(
+    py: Python<'_>,
+    name: &str,
+    i: usize,
+    readings: Vec<f64>,
+    repeated: bool,
+    statement: &Bound<'_, PyAny>,
+) -> PyResult<(f64, f64, f64, &'static str)> {
+    let field = field(py, name, false, i)?;
+    let measured = match readings.as_slice() {
+        [only] if !repeated => Ok(Measured::exact(*only)),
+        several => Measured::repeated(several).map_err(|e| e.within(field.name)),
+    };
+    let statement = node_of(statement, 0)?;
+    let measured = measured.and_then(|m| m.stated(field, &statement)).map_err(|e| error(py, &e))?;
+    Ok((measured.value, measured.standard(), measured.freedom(), measured.distribution().word()))
 }
 
 /// Fixes the settings of a calculation.
@@ -99,7 +121,7 @@ mod _flamewright {
     #[pymodule_export]
     use super::prepared::Prepared;
     #[pymodule_export]
-    use super::{assess, catalogue, describe, names, prepare, read, scale, scale_of, show};
+    use super::{assess, catalogue, describe, names, prepare, read, scale, scale_of, show, stated};
 
     #[pymodule_init]
     fn init(module: &pyo3::Bound<'_, pyo3::types::PyModule>) -> pyo3::PyResult<()> {

@@ -6,7 +6,7 @@ use flamewright::Error;
 use flamewright::calculation::Notice;
 use flamewright::explore::goal_seek;
 use flamewright::node::Node;
-use flamewright::uncertainty::{Covariance, Distribution, first_order, monte_carlo};
+use flamewright::uncertainty::{Covariance, Distribution, coverage_factor_like_two, first_order, monte_carlo};
 use flamewright_columns::arrow::Options;
 use flamewright_columns::{Column, Columns, Status};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
@@ -196,13 +196,16 @@ impl Prepared {
     }
 
     /// First-order propagation: outputs, standard uncertainties, correlation matrix, and the
-    /// budget of each output, from standard uncertainties and correlations of the inputs.
+    /// budget of each output, from standard uncertainties and correlations of the inputs; and the
+    /// factor of each output that covers about 95 %, from the inputs' degrees of freedom.
+    #[pyo3(signature = (input, standard, correlations, freedom=Vec::new()))]
     fn first_order(
         &self,
         py: Python<'_>,
         input: Vec<f64>,
         standard: Vec<f64>,
         correlations: Vec<(usize, usize, f64)>,
+        freedom: Vec<f64>,
     ) -> PyResult<Py<PyDict>> {
         self.run(&input).map_err(|e| error(py, &e))?;
         let covariance = self.covariance(py, &standard, &correlations)?;
@@ -211,6 +214,8 @@ impl Prepared {
         let dict = PyDict::new(py);
         dict.set_item("standard", (0..count).map(|j| result.standard(j)).collect::<Vec<_>>())?;
         dict.set_item("budget", (0..count).map(|j| result.budget(j)).collect::<Vec<_>>())?;
+        let factor = |j: usize| coverage_factor_like_two(result.degrees_of_freedom(j, &freedom));
+        dict.set_item("coverage_factor", (0..count).map(factor).collect::<Vec<_>>())?;
         let between = result.covariance();
         let row = |j: usize| (0..count).map(|l| between.correlation(j, l)).collect::<Vec<_>>();
         dict.set_item("correlation", (0..count).map(row).collect::<Vec<_>>())?;
@@ -233,15 +238,8 @@ impl Prepared {
     ) -> PyResult<Vec<Bound<'py, PyArray1<f64>>>> {
         self.run(&input).map_err(|e| error(py, &e))?;
         let covariance = self.covariance(py, &standard, &correlations)?;
-        let shapes: Vec<Distribution> = shapes
-            .iter()
-            .map(|s| match s.as_str() {
-                "rectangular" => Distribution::Rectangular,
-                "triangular" => Distribution::Triangular,
-                "arcsine" => Distribution::Arcsine,
-                _ => Distribution::Normal,
-            })
-            .collect();
+        let shapes: Result<Vec<Distribution>, Error> = shapes.iter().map(|word| Distribution::of_word(word)).collect();
+        let shapes = shapes.map_err(|e| error(py, &e))?;
         let draws =
             py.detach(|| monte_carlo(self.columns.scalar(), &input, &covariance, &shapes, trials, seed)).map_err(|e| error(py, &e))?;
         Ok((0..draws.outputs()).map(|j| PyArray1::from_slice(py, draws.of(j))).collect())

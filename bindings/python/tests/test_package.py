@@ -125,13 +125,25 @@ def test_the_words_for_shapes(word, divisor, excess):
     assert off.std() == pytest.approx(2 / divisor, rel=0.01)
     assert (off**4).mean() / (off**2).mean() ** 2 - 3 == pytest.approx(excess, abs=0.05)
     assert word == "normal" or (1.95 < abs(off).max() <= 2.0 + 1e-9)
-    assert word not in ("rectangular", "normal") or fw.uncertain("80 degC", accuracy="2 K").statements["distribution"] == "rectangular"
 
 
 def test_statements_of_uncertainty_combine():
     given = fw.uncertain("80 degC", standard="0.4 K", accuracy="1 K", resolution="0.5 K", distribution="triangular")
     u = fw.thermostat_differential.uncertainty(cut_out_temperature=given, cut_in_temperature="72 degC").standard["differential"]
     assert u == pytest.approx((0.4**2 + 1 / 6 + 0.25**2 / 3) ** 0.5, rel=1e-6)
+    # Shares of the reading and of the range, the larger of them, a certificate, readings: of a product, relative.
+    share = {"of_reading": "2 %", "of_range": "0.5 %", "range": "10 m"}
+    for height, expected, factor in (
+        (fw.uncertain("5 m", **share), 0.15 / 3**0.5, 2.0),
+        (fw.uncertain("5 m", **share, larger_of=True), 0.10 / 3**0.5, 2.0),
+        (fw.uncertain("5 m", certificate="0.3 m", coverage_factor="3"), 0.1, 2.0),
+        # Student's factor for 95.45 % and two degrees of freedom is 4.53 (JCGM 100:2008 table G.2).
+        (fw.uncertain(readings=["4.9 m", "5 m", "5.1 m"]), 0.1 / 3**0.5, 4.53),
+    ):
+        pressure = fw.static_head(height=height).static_pressure
+        assert pressure.si == pytest.approx(fw.static_head(height="5 m").static_pressure.si, rel=1e-12)
+        assert pressure.standard_uncertainty / pressure.si == pytest.approx(expected / 5, rel=1e-6)
+        assert pressure.coverage_factor == pytest.approx(factor, abs=0.005)
     fahrenheit = fw.uncertain("80 degC", standard="0.9 degF")
     assert fw.thermostat_differential.uncertainty(cut_out_temperature=fahrenheit, cut_in_temperature="72 degC").standard["differential"] == pytest.approx(0.5, rel=1e-6)
 

@@ -61,7 +61,13 @@ WRONG = [
     ("an uncertain reading beside a column", fw.flue_analysis, FLUE, {"oxygen_dry": fw.uncertain("5 %", accuracy="0.3 %"), "flue_temperature": ([180.0, 190.0], "degC")}, "bad_setting", "oxygen_dry.*single readings"),
     ("words in a column", fw.liquid_water, {}, {"temperature": (["warm"], "degC")}, "unreadable", "temperature"),
     ("a difference in temperature for a temperature", fw.liquid_water, {}, {"temperature": pint_quantity(60.0, "delta_degC")}, None, "temperature"),
-    ("a distribution nobody knows", fw.uncertain, {"value": "5 %"}, {"accuracy": "0.3 %", "distribution": "flat"}, "bad_setting", "rectangular"),
+    ("a distribution nobody knows", fw.static_head, {}, {"height": fw.uncertain("5 m", accuracy="0.3 m", distribution="flat")}, "unknown_name", "distribution.*rectangular"),
+    ("a spread of another kind", fw.static_head, {}, {"height": fw.uncertain("5 m", accuracy="0.3 bar")}, "wrong_dimension", "height.*length"),
+    ("a spread without its unit", fw.static_head, {}, {"height": fw.uncertain("5 m", accuracy=0.3)}, "bad_setting", "height.*unit"),
+    ("a spread below zero", fw.static_head, {}, {"height": fw.uncertain("5 m", accuracy="-0.3 m")}, "bad_setting", "height.*not negative"),
+    ("a share of a range that is not stated", fw.static_head, {}, {"height": fw.uncertain("5 m", of_range="1 %")}, "bad_setting", "range"),
+    ("one reading as repeated ones", fw.static_head, {}, {"height": fw.uncertain(readings=["5 m"])}, "bad_setting", "at least two"),
+    ("neither value nor readings", fw.uncertain, {}, {"accuracy": "1 K"}, "bad_setting", "either a value or readings"),
 ]  # fmt: skip
 
 

@@ -17,39 +17,61 @@ from ._flamewright import LaidOver
 from ._progress import said
 from ._record import Record, Value
 
-Uncertainties = dict[int, tuple[float, str]]
+Uncertainties = dict[int, tuple[float, float, str]]
+CERTAIN = (0.0, float("inf"), "normal")
 R = TypeVar("R", bound=Record)
 
 
 class Uncertain:
     """A value with what is known of its uncertainty; made by :func:`uncertain`."""
 
-    def __init__(self, value: Any, statements: Mapping[str, Any]) -> None:
-        self.value = value
-        self.statements = dict(statements)
+    def __init__(self, readings: list[Any], repeated: bool, statements: dict[str, Any]) -> None:
+        self.readings = readings
+        self.repeated = repeated
+        self.statements = statements
 
 
 def uncertain(
-    value: Any,
+    value: Any = None,
     *,
-    standard: str | None = None,
-    accuracy: str | None = None,
-    resolution: str | None = None,
+    readings: Sequence[Any] | None = None,
+    standard: Any = None,
+    accuracy: Any = None,
+    of_reading: Any = None,
+    of_range: Any = None,
+    range: Any = None,
+    larger_of: bool = False,
+    resolution: Any = None,
+    certificate: Any = None,
+    coverage_factor: Any = None,
     distribution: str = "rectangular",
 ) -> Uncertain:
-    """A value with its uncertainty, in the unit of the value or another of the same kind.
+    """A value, or the mean of repeated ``readings``, with what is known of its uncertainty.
 
-    ``accuracy`` is a half-width of the given ``distribution`` (rectangular, triangular, arcsine), ``resolution``
-    the last digit of the instrument, ``standard`` a standard uncertainty. They combine. Of the word
-    ``normal`` the accuracy is one standard uncertainty.
+    Every amount is text with its unit, in the unit of the value or another of the same kind.
 
-    >>> from flamewright import uncertain
-    >>> uncertain("4.6 %", accuracy="0.3 %", resolution="0.1 %").value
-    '4.6 %'
+    ``accuracy``, and ``of_reading`` and ``of_range`` as shares (``"5 %"``, with the ``range`` of the
+    instrument), are added to one half-width of the given ``distribution`` (rectangular, triangular,
+    arcsine, normal); with ``larger_of`` the larger of the share of the reading and the rest counts.
+    ``resolution`` is the last digit of the instrument, ``certificate`` the expanded uncertainty of a
+    calibration with its ``coverage_factor`` (2 if not given), ``standard`` a standard uncertainty. They
+    combine. Of the word ``normal`` the accuracy is one standard uncertainty.
+
+    >>> import flamewright as fw
+    >>> print(fw.static_head(height=fw.uncertain("6.5 m", accuracy="0.1 m")).static_pressure)
+    0.6361 bar (± 0.011 bar, k = 2)
+    >>> print(fw.static_head(height=fw.uncertain(readings=["6.4 m", "6.5 m", "6.6 m"])).static_pressure)
+    0.6361 bar (± 0.026 bar, k = 4.5)
     """
-    if distribution not in ("rectangular", "triangular", "arcsine", "normal"):
-        raise Error(f"distribution = {distribution}: it is rectangular, triangular, arcsine or normal", "bad_setting", field="distribution")
-    return Uncertain(value, {"standard": standard, "accuracy": accuracy, "resolution": resolution, "distribution": distribution})
+    if (value is None) == (readings is None):
+        raise Error("uncertain: give either a value or readings", "bad_setting", field="value")
+    statements = {
+        "accuracy": accuracy, "of_reading": of_reading, "of_range": of_range, "range": range, "larger_of": larger_of or None,
+        "resolution": resolution, "certificate": certificate, "coverage_factor": coverage_factor,
+        "standard_uncertainty": standard, "distribution": distribution,
+    }  # fmt: skip
+    given = {name: amount for name, amount in statements.items() if amount is not None}
+    return Uncertain([value] if readings is None else list(readings), readings is not None, given)
 
 
 class Calculation(Generic[R]):
@@ -148,8 +170,8 @@ class Calculation(Generic[R]):
         for name, value in fields.items():
             i: int = self._keywords[name][2]  # type: ignore[assignment]
             if isinstance(value, Uncertain):
-                uncertainties[i] = self._standard(i, value)
-                value = value.value
+                values[i], uncertainties[i] = self._stated(name, i, value, bare_si)
+                continue
             if isinstance(value, str):
                 values[i] = _flamewright.read(self.name, False, i, value)
             elif value is None:
@@ -194,26 +216,13 @@ class Calculation(Generic[R]):
             needed, has = field["basis"] or "no", given["basis"] or "no"
             raise Error(f"{field['name']}: a value on {needed} basis is needed, this one is on {has} basis", "wrong_basis", field=field["name"])
 
-    def _standard(self, i: int, value: Uncertain) -> tuple[float, str]:
-        def spread(text: str) -> float:
-            # A spread about the value: the difference that the unit makes, without its zero point.
-            unit = text.strip().lstrip("+-0123456789.eE ")
-            number = float(text.strip()[: len(text.strip()) - len(unit)])
-            temperature = next(iter([f for j, f in enumerate(self.input_fields.values()) if j == i]))["quantity"] == "temperature"
-            factor, _ = (1.0, 0.0) if temperature and unit == "K" else _flamewright.scale(self.name, False, i, unit)
-            return number * float(factor)
-
-        shape = value.statements["distribution"]
-        divisor = {"rectangular": 3.0, "triangular": 6.0, "arcsine": 2.0, "normal": 1.0}[shape]
-        variance = 0.0
-        if value.statements["standard"]:
-            variance += spread(value.statements["standard"]) ** 2
-        if value.statements["accuracy"]:
-            variance += spread(value.statements["accuracy"]) ** 2 / divisor
-        if value.statements["resolution"]:
-            variance += (spread(value.statements["resolution"]) / 2) ** 2 / 3.0
-        only_accuracy = bool(value.statements["accuracy"]) and not (value.statements["standard"] or value.statements["resolution"])
-        return variance**0.5, shape if only_accuracy else "normal"
+    def _stated(self, name: str, i: int, given: Uncertain, bare_si: bool) -> tuple[Any, tuple[float, float, str]]:
+        """SI value, and standard uncertainty, degrees of freedom and shape, of what is stated."""
+        readings = [self._read({name: reading}, bare_si)[0][i] for reading in given.readings]
+        if any(isinstance(reading, np.ndarray) for reading in readings):
+            return readings[0], CERTAIN  # refused where columns are met
+        value, standard, freedom, shape = _flamewright.stated(self.name, i, readings, given.repeated, given.statements)
+        return value, (standard, freedom, shape)
 
     def _evaluate(self, given: Mapping[str, Any], bare_si: bool) -> R:
         settings, fields = self._split(given)
@@ -226,12 +235,13 @@ class Calculation(Generic[R]):
                 raise Error(f"{name}: {why}", "bad_setting", field=name)
             return cast("R", self._columns(prepared, values, registry))
         output, notices = prepared.evaluate(values)
-        standard = {}
+        worth = {}
         if uncertainties:
-            result = prepared.first_order(values, [uncertainties.get(i, (0.0, ""))[0] for i in range(len(values))], [])
-            standard = dict(zip(self.output_fields, result["standard"], strict=True))
+            standard, freedom, _ = zip(*(uncertainties.get(i, CERTAIN) for i in range(len(values))), strict=True)
+            result = prepared.first_order(values, standard, [], freedom)
+            worth = dict(zip(self.output_fields, zip(result["standard"], result["coverage_factor"], strict=True), strict=True))
         values_by_name = dict(zip(self.output_fields, output, strict=True))
-        return cast("R", Record(self, values_by_name, tuple(text for _, _, text in notices), None, registry, standard))
+        return cast("R", Record(self, values_by_name, tuple(text for _, _, text in notices), None, registry, worth))
 
     def _columns(self, prepared: Any, values: list[Any], registry: Any) -> Record:
         shape = np.broadcast_shapes(*(np.shape(v) for v in values if isinstance(v, np.ndarray)))
@@ -350,8 +360,8 @@ class Calculation(Generic[R]):
         differential  7.6 K (± 0.71 K, k = 2)  [cut_out_temperature 67 %, cut_in_temperature 33 %]
         mid_point     78 °C (± 0.35 °C, k = 2)  [cut_out_temperature 67 %, cut_in_temperature 33 %]
         """
-        prepared, values, standard, _, pairs = self._propagation(correlations, given)
-        return Uncertainty(self, prepared.first_order(values, standard, pairs), standard)
+        prepared, values, standard, freedom, _, pairs = self._propagation(correlations, given)
+        return Uncertainty(self, prepared.first_order(values, standard, pairs, freedom), standard)
 
     def monte_carlo(
         self, *, trials: int = 100_000, seed: int = 1, correlations: Mapping[tuple[str, str], float] | None = None, **given: Any
@@ -363,7 +373,7 @@ class Calculation(Generic[R]):
         >>> round(float(draws["density"].mean()), 1)
         983.3
         """
-        prepared, values, standard, shapes, pairs = self._propagation(correlations, given)
+        prepared, values, standard, _, shapes, pairs = self._propagation(correlations, given)
         with said(self.name, trials):
             draws = prepared.monte_carlo(values, standard, pairs, shapes, trials, seed)
         return dict(zip(self.output_fields, draws, strict=True))
@@ -446,14 +456,13 @@ class Calculation(Generic[R]):
         prepared = self._prepare(settings)
         values, _, uncertainties = self._read(fields, bare_si=False)
         names = list(self.input_fields)
-        standard = [uncertainties.get(i, (0.0, "normal"))[0] for i in range(len(values))]
-        shapes = [uncertainties.get(i, (0.0, "normal"))[1] for i in range(len(values))]
+        standard, freedom, shapes = zip(*(uncertainties.get(i, CERTAIN) for i in range(len(values))), strict=True)
         for pair in correlations or {}:
             for name in pair:
                 if name not in names:
                     raise unknown(self.name, name, names)
         pairs = [(names.index(a), names.index(b), r) for (a, b), r in (correlations or {}).items()]
-        return prepared, values, standard, shapes, pairs
+        return prepared, values, standard, freedom, shapes, pairs
 
     @cached_property
     def __signature__(self) -> inspect.Signature:
@@ -558,10 +567,12 @@ class Steps:
 class Uncertainty:
     """What the results are worth, to first order."""
 
-    def __init__(self, call: Calculation[Any], result: Mapping[str, Any], inputs: list[float]) -> None:
+    def __init__(self, call: Calculation[Any], result: Mapping[str, Any], inputs: Sequence[float]) -> None:
         names = list(call.output_fields)
         self._call = call
+        #: Standard uncertainty of each result, SI, and the factor that covers about 95 % of its values.
         self.standard = dict(zip(names, result["standard"], strict=True))
+        self.coverage_factor = dict(zip(names, result["coverage_factor"], strict=True))
         self.values = dict(zip(names, result["outputs"], strict=True))
         varied = [(i, n) for i, n in enumerate(call.input_fields) if inputs[i] > 0]
         self.budget = {name: {n: shares[i] for i, n in varied} for name, shares in zip(names, result["budget"], strict=True)}
@@ -569,7 +580,7 @@ class Uncertainty:
         self._names = names
 
     def __getitem__(self, name: str) -> Value:
-        return Value(self.values[name], self._call.output_fields[name], self.standard[name])
+        return Value(self.values[name], self._call.output_fields[name], self.standard[name], self.coverage_factor[name])
 
     def correlation(self, first: str, second: str) -> float:
         """Correlation coefficient of two results."""

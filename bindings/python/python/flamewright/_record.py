@@ -21,23 +21,26 @@ class Value:
 
     ``magnitude`` is in ``units`` (the unit commonly used in the field), ``si`` in SI units. A value
     can be handed to any calculation as it is. ``to_pint`` gives a pint quantity.
+    ``standard_uncertainty`` is in SI units; times ``coverage_factor`` it covers about 95 %.
     """
 
-    __slots__ = ("_field", "si", "standard_uncertainty")
+    __slots__ = ("_field", "coverage_factor", "si", "standard_uncertainty")
     si: Any
     standard_uncertainty: Any
+    coverage_factor: float
     _field: Field
 
-    def __init__(self, si: Any, field: Field, standard_uncertainty: Any = None) -> None:
+    def __init__(self, si: Any, field: Field, standard_uncertainty: Any = None, coverage_factor: float = 2.0) -> None:
         object.__setattr__(self, "si", si)
         object.__setattr__(self, "_field", field)
         object.__setattr__(self, "standard_uncertainty", standard_uncertainty)
+        object.__setattr__(self, "coverage_factor", coverage_factor)
 
     def __setattr__(self, name: str, value: Any) -> None:
         raise AttributeError("values are frozen")
 
     def __reduce__(self) -> Any:
-        return (Value, (self.si, dict(self._field), self.standard_uncertainty))
+        return (Value, (self.si, dict(self._field), self.standard_uncertainty, self.coverage_factor))
 
     @property
     def magnitude(self) -> Any:
@@ -76,7 +79,7 @@ class Value:
         >>> print(rate.heat_input_net.in_units("Btu/h"))
         99838 Btu/h
         """
-        return Value(self.si, field_in(self._field, unit), self.standard_uncertainty)
+        return Value(self.si, field_in(self._field, unit), self.standard_uncertainty, self.coverage_factor)
 
     def to_pint(self, registry: Any = None) -> Any:
         """The value as a quantity of ``registry``, or of pint's application registry."""
@@ -99,8 +102,8 @@ class Value:
             return absent
         text = _flamewright.show(self.si, self.units, self._field["unit_factor"], self._field["unit_offset"], digits)
         if self.standard_uncertainty:
-            expanded = 2 * self.standard_uncertainty / self._field["unit_factor"]
-            text += f" (± {expanded:.2g} {self.units}".rstrip() + ", k = 2)"
+            expanded = self.coverage_factor * self.standard_uncertainty / self._field["unit_factor"]
+            text += f" (± {expanded:.2g} {self.units}".rstrip() + f", k = {self.coverage_factor:.2g})"
         return text
 
     def __format__(self, spec: str) -> str:
@@ -186,7 +189,7 @@ class Record:
     __slots__ = ("_call", "_registry", "_uncertainty", "_units", "_values", "notices", "status")
     _call: Any
     _registry: Any
-    _uncertainty: Mapping[str, float]
+    _uncertainty: Mapping[str, tuple[float, float]]
     _units: Mapping[str, Field]
     _values: dict[str, Any]
     notices: tuple[str, ...]
@@ -296,7 +299,7 @@ class Record:
 
     def _value(self, name: str) -> Value:
         field = self._units.get(name) or self._call.output_fields[name]
-        return Value(self._values[name], field, self._uncertainty.get(name))
+        return Value(self._values[name], field, *self._uncertainty.get(name, ()))
 
     def __repr__(self) -> str:
         shown = [(name, self._value(name)) for name in self]

@@ -20,6 +20,26 @@ pub enum Distribution {
     Arcsine,
 }
 
+impl Distribution {
+    const WORDS: [(&'static str, Self); 4] =
+        [("rectangular", Self::Rectangular), ("triangular", Self::Triangular), ("arcsine", Self::Arcsine), ("normal", Self::Normal)];
+
+    /// The word for it.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        Self::WORDS.iter().find(|(_, shape)| *shape == self).map_or("", |(word, _)| word)
+    }
+
+    /// The shape of a word.
+    ///
+    /// # Errors
+    /// Another word.
+    pub fn of_word(word: &str) -> Result<Self, Error> {
+        let known = Self::WORDS.iter().find(|(known, _)| *known == word);
+        known.map(|(_, shape)| *shape).ok_or_else(|| Error::unknown_name("distribution", word, Self::WORDS.iter().map(|(word, _)| *word)))
+    }
+}
+
 /// One contribution to a standard uncertainty, SI.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Component {
@@ -131,6 +151,15 @@ impl Measured {
         math::sqrt(self.components.iter().map(|c| c.standard * c.standard).sum())
     }
 
+    /// The shape to draw it with: that of its only contribution, or normal where several add up.
+    #[must_use]
+    pub fn distribution(&self) -> Distribution {
+        match self.components.as_slice() {
+            [only] => only.distribution,
+            _ => Distribution::Normal,
+        }
+    }
+
     /// The effective degrees of freedom.
     #[must_use]
     pub fn freedom(&self) -> f64 {
@@ -167,6 +196,13 @@ pub fn coverage_factor(coverage: f64, freedom: f64) -> f64 {
         if normal::student_within(middle, freedom) < coverage { low = middle } else { high = middle }
     }
     0.5 * (low + high)
+}
+
+/// The factor that covers with `freedom` degrees of freedom as much as 2 does of a normal distribution,
+/// 95.45 % (JCGM 100:2008 tables G.1 and G.2): 2 where nothing rests on few readings.
+#[must_use]
+pub fn coverage_factor_like_two(freedom: f64) -> f64 {
+    if freedom.is_finite() { coverage_factor(0.9545, freedom.max(1.0)).max(2.0) } else { 2.0 }
 }
 
 /// Covariance of the means of two simultaneous series of readings (JCGM 100:2008 5.2.3).

@@ -10,11 +10,15 @@ mod first_order;
 mod measured;
 mod monte_carlo;
 pub(crate) mod normal;
+mod statement;
 
 pub use chain::{Binding, Chain};
 pub use first_order::{FirstOrder, first_order};
-pub use measured::{Component, Distribution, Measured, coverage_factor, effective_degrees_of_freedom, type_a_covariance};
+pub use measured::{
+    Component, Distribution, Measured, coverage_factor, coverage_factor_like_two, effective_degrees_of_freedom, type_a_covariance,
+};
 pub use monte_carlo::{Draws, Generator, monte_carlo};
+pub use statement::STATEMENTS;
 
 use crate::catalogue::Prepared;
 use crate::error::Error;

@@ -9,7 +9,7 @@ use crate::error::Error;
 use crate::judgement::{Decision, Limit, Policy, Verdict};
 use crate::node::Node;
 use crate::record::Field;
-use crate::uncertainty::{Binding, Chain, Covariance, FirstOrder, Measured, coverage_factor, first_order};
+use crate::uncertainty::{Binding, Chain, Covariance, FirstOrder, Measured, coverage_factor_like_two, first_order};
 use alloc::boxed::Box;
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -47,14 +47,6 @@ impl ResultValue {
     pub fn expanded(&self) -> f64 {
         self.coverage_factor * self.standard
     }
-}
-
-/// The coverage of ± two standard uncertainties of a normal distribution, JCGM 100:2008 table G.1.
-const COVERAGE: f64 = 0.9545;
-
-/// The factor of the Student distribution that covers as much as 2 of the normal one does.
-fn coverage_factor_for(freedom: f64) -> f64 {
-    if freedom.is_finite() { coverage_factor(COVERAGE, freedom.max(1.0)).max(2.0) } else { 2.0 }
 }
 
 /// What became of one part.
@@ -179,7 +171,7 @@ pub fn assess(visit: Visit, policy: Option<Policy>) -> Assessment {
         for part in parts.iter_mut().filter(|p| p.refused.is_none()) {
             for (k, output) in part.outputs.iter_mut().enumerate() {
                 output.standard = propagated.standard(part.first_place + k);
-                output.coverage_factor = coverage_factor_for(propagated.degrees_of_freedom(part.first_place + k, &freedom));
+                output.coverage_factor = coverage_factor_like_two(propagated.degrees_of_freedom(part.first_place + k, &freedom));
                 if let Some(policy) = &policy {
                     output.judged = policy
                         .on(part.part.entry.info().name, output.field.name)
@@ -302,7 +294,7 @@ impl Assembly {
         }
         let notices = judged.notices(entry.inputs(), entry.rules(), &input);
         let worth = |binding: &Binding| match binding {
-            Binding::Input(i) => self.measured.get(*i).map_or((0.0, 2.0), |m| (m.standard(), coverage_factor_for(m.freedom()))),
+            Binding::Input(i) => self.measured.get(*i).map_or((0.0, 2.0), |m| (m.standard(), coverage_factor_like_two(m.freedom()))),
             _ => (0.0, 2.0),
         };
         let inputs = entry.inputs().iter().zip(&input).zip(&bindings).map(|((field, &value), binding)| ResultValue {

@@ -1,9 +1,9 @@
 //! The visit record.
 
-use super::value::STATEMENTS;
 use crate::catalogue::{CATALOGUE, Entry, calculation};
 use crate::error::Error;
 use crate::node::Node;
+use crate::uncertainty::STATEMENTS;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;

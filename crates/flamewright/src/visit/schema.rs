@@ -1,11 +1,11 @@
 //! JSON Schemas of the visit record and of its assessment, made from the catalogue.
 
 use super::record::{OBSERVATIONS, Stage};
-use super::value::STATEMENTS;
 use crate::calculation::{Form, Setting};
 use crate::catalogue::{CATALOGUE, Entry};
 use crate::node::Node;
 use crate::record::Field;
+use crate::uncertainty::STATEMENTS;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;

@@ -3,9 +3,8 @@
 use crate::catalogue::Bare;
 use crate::error::Error;
 use crate::node::Node;
-use crate::quantity::{Kind, types};
 use crate::record::Field;
-use crate::uncertainty::{Distribution, Measured};
+use crate::uncertainty::{Measured, STATEMENTS};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
@@ -17,20 +16,6 @@ pub enum Given {
     /// A result of another part: calculation, label (may be empty), field.
     Reference(String, String, String),
 }
-
-/// What an instrument, or the one who read it, says of a value's uncertainty.
-pub(crate) const STATEMENTS: &[&str] = &[
-    "accuracy",
-    "of_reading",
-    "of_range",
-    "range",
-    "larger_of",
-    "resolution",
-    "certificate",
-    "coverage_factor",
-    "standard_uncertainty",
-    "distribution",
-];
 
 /// Reads a value of `field`, with the statement of its instrument if there is one.
 pub(crate) fn read(field: &Field, node: &Node, instrument: Option<&Node>) -> Result<Given, Error> {
@@ -58,7 +43,7 @@ pub(crate) fn read(field: &Field, node: &Node, instrument: Option<&Node>) -> Res
         _ => Measured::exact(field.read_node(node, Bare::Refused)?),
     };
     for statement in [instrument, Some(table)].into_iter().flatten() {
-        measured = add(field, measured, statement)?;
+        measured = measured.stated(field, statement)?;
     }
     Ok(Given::Value(measured))
 }
@@ -71,68 +56,6 @@ fn reference_to(field: &Field, text: &str) -> Result<Given, Error> {
         None => (part, ""),
     };
     Ok(Given::Reference(calculation.trim().to_string(), label.trim().to_string(), result.trim().to_string()))
-}
-
-/// Adds what `statement` says to `measured`.
-fn add(field: &Field, measured: Measured, statement: &Node) -> Result<Measured, Error> {
-    let spread = |key: &str| match statement.get(key) {
-        Some(node) => read_spread(field, node).map(Some),
-        None => Ok(None),
-    };
-    let shape = match statement.get("distribution").map_or(Ok("rectangular"), |n| n.text("distribution"))? {
-        "rectangular" => Distribution::Rectangular,
-        "triangular" => Distribution::Triangular,
-        "arcsine" => Distribution::Arcsine,
-        "normal" => Distribution::Normal,
-        other => return Err(Error::unknown_name("distribution", other, ["rectangular", "triangular", "arcsine", "normal"].into_iter())),
-    };
-    let share = |key: &str| -> Result<f64, Error> {
-        let share = |node: &Node| node.quantity(key).map(|share: types::Ratio| share.value);
-        statement.get(key).map_or(Ok(0.0), share)
-    };
-    let of_reading = share("of_reading")?;
-    let of_range = match (share("of_range")?, spread("range")?) {
-        (0.0, _) => 0.0,
-        (share, Some(range)) => share * range.abs(),
-        (_, None) => return Err(Error::bad_setting("range", "", "of_range is a share of the instrument's range, which has to be stated")),
-    };
-    let larger = statement.get("larger_of").map_or(Ok(false), |n| n.flag("larger_of"))?;
-    let absolute = spread("accuracy")?.unwrap_or(0.0) + of_range;
-    let mut measured = measured;
-    if of_reading != 0.0 || absolute != 0.0 {
-        let relative = of_reading * measured.value.abs();
-        let half_width = if larger { relative.max(absolute) } else { relative + absolute };
-        measured = measured.within("accuracy", half_width, shape)?;
-    }
-    if let Some(step) = spread("resolution")? {
-        measured = measured.resolution(step)?;
-    }
-    if let Some(expanded) = spread("certificate")? {
-        let factor: types::Ratio =
-            statement.get("coverage_factor").map_or(Ok(crate::quantity::Value::from_si(2.0)), |n| n.quantity("coverage_factor"))?;
-        measured = measured.certificate(expanded, factor.value)?;
-    }
-    if let Some(u) = spread("standard_uncertainty")? {
-        measured = measured.within("stated", u, Distribution::Normal)?;
-    }
-    Ok(measured)
-}
-
-/// A spread about a value of `field`: of the same dimension, without its basis, a difference where
-/// the field is a temperature.
-fn read_spread(field: &Field, node: &Node) -> Result<f64, Error> {
-    let temperature = field.kind.dimension == crate::quantity::unit::TEMPERATURE;
-    let kind = Kind {
-        name: if temperature { "temperature difference" } else { field.kind.name },
-        difference: temperature,
-        basis: crate::quantity::Basis::None,
-        ..field.kind
-    };
-    match node {
-        Node::Text(text) => crate::quantity::read(field.name, text, &kind, "0.3 in the unit of the value"),
-        Node::Number(n) if field.unit.symbol.is_empty() => Ok(*n),
-        other => Err(Error::bad_setting(field.name, &other.brief(), "a spread is written with its unit, in quotes")),
-    }
 }
 
 /// The part of a standard uncertainty that readings with the same instrument share: what it is
