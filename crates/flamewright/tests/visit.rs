@@ -92,6 +92,22 @@ fn few_repeated_readings_widen_what_is_printed_and_judged() {
 }
 
 #[test]
+fn a_spread_of_temperature_is_a_size_in_any_unit() {
+    let standard = |accuracy: &str| {
+        let record = format!("[as_left.liquid_water]\ntemperature = {{ value = \"60 degC\", accuracy = \"{accuracy}\" }}\n");
+        assessed(&record, None).part(Stage::AsLeft, "liquid_water").unwrap().input("temperature").unwrap().standard
+    };
+    for accuracy in ["1 K", "1 degC", "1.8 degF", "1.8 °F"] {
+        assert!((standard(accuracy) * 3.0_f64.sqrt() - 1.0).abs() < 1e-12, "{accuracy}");
+    }
+    for (accuracy, words) in [("1", "unit"), ("1 mbar", "temperature"), ("-1 K", "not negative"), ("inf K", "finite")] {
+        let record = format!("[as_left.liquid_water]\ntemperature = {{ value = \"60 degC\", accuracy = \"{accuracy}\" }}\n");
+        let said = refusal(&record);
+        assert!(said.contains("temperature") && said.contains(words), "{accuracy}: {said}");
+    }
+}
+
+#[test]
 fn a_part_may_use_the_result_of_another_wherever_it_stands() {
     let record = "[checks.static_head]\nheight = \"3 m\"\ntemperature = \"= block_cool_down.steady\"\n";
     assert!(refusal(record).contains("there is no such result"));
@@ -138,7 +154,6 @@ fn every_mistake_tells_the_reader_what_to_do() {
         ("[as_left.liquid_water]\ntemperature = \"60 degC\"\ntemperature = \"61 degC\"\n".to_owned(), "duplicate"),
         ("[as_left.liquid_water]\ninstruments = [\"thermometer\"]\ntemperature = \"60 degC\"\n".to_owned(), "thermometer"),
         ("[as_left.liquid_water]\ntemperature = { value = \"60 degC\", accurracy = \"1 K\" }\n".to_owned(), "did you mean \"accuracy\""),
-        ("[as_left.liquid_water]\ntemperature = { value = \"60 degC\", accuracy = \"1 degC\" }\n".to_owned(), "difference"),
         ("[common]\nbarometr = \"1000 mbar\"\n".to_owned(), "not known"),
     ] {
         let said = refusal(&record);

@@ -35,15 +35,15 @@ def uncertain(
     value: Any = None,
     *,
     readings: Sequence[Any] | None = None,
-    standard: Any = None,
-    accuracy: Any = None,
-    of_reading: Any = None,
-    of_range: Any = None,
-    range: Any = None,
+    standard: str | None = None,
+    accuracy: str | None = None,
+    of_reading: str | None = None,
+    of_range: str | None = None,
+    range: str | None = None,
     larger_of: bool = False,
-    resolution: Any = None,
-    certificate: Any = None,
-    coverage_factor: Any = None,
+    resolution: str | None = None,
+    certificate: str | None = None,
+    coverage_factor: str | None = None,
     distribution: str = "rectangular",
 ) -> Uncertain:
     """A value, or the mean of repeated ``readings``, with what is known of its uncertainty.
@@ -59,9 +59,9 @@ def uncertain(
 
     >>> import flamewright as fw
     >>> print(fw.static_head(height=fw.uncertain("6.5 m", accuracy="0.1 m")).static_pressure)
-    0.6361 bar (± 0.011 bar, k = 2)
+    0.6373 bar (± 0.011 bar, k = 2)
     >>> print(fw.static_head(height=fw.uncertain(readings=["6.4 m", "6.5 m", "6.6 m"])).static_pressure)
-    0.6361 bar (± 0.026 bar, k = 4.5)
+    0.6373 bar (± 0.026 bar, k = 4.5)
     """
     if (value is None) == (readings is None):
         raise Error("uncertain: give either a value or readings", "bad_setting", field="value")

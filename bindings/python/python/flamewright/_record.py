@@ -202,7 +202,7 @@ class Record:
         notices: tuple[str, ...] = (),
         status: Any = None,
         registry: Any = None,
-        uncertainty: Mapping[str, float] | None = None,
+        uncertainty: Mapping[str, tuple[float, float]] | None = None,
         units: Mapping[str, Field] | None = None,
     ) -> None:
         put = object.__setattr__

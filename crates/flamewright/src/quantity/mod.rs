@@ -9,6 +9,6 @@ mod value;
 pub use basis::*;
 pub use reference::ReferenceConditions;
 pub use text::{parse, quantity_text};
-pub(crate) use text::{read, scale};
+pub(crate) use text::{read, read_spread, scale};
 pub use unit::{Dimension, ReadUnit, Unit, read_unit, units};
 pub use value::{Kind, LinearTransmittance, Value, types};

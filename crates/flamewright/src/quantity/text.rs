@@ -101,6 +101,20 @@ pub(crate) fn read(field: &str, text: &str, kind: &Kind, example: &str) -> Resul
     if total.is_finite() { Ok(total) } else { Err(Error::not_finite(field, trimmed)) }
 }
 
+/// The SI size of a spread about a value of `kind`: of the same dimension, whatever its basis. Of a unit of
+/// temperature the size alone counts, since "± 1 °C" can mean nothing else.
+pub(crate) fn read_spread(field: &str, text: &str, kind: &Kind, example: &str) -> Result<f64, Error> {
+    let kind = Kind { basis: Basis::None, ..*kind };
+    if kind.dimension != unit::TEMPERATURE {
+        return read(field, text, &kind, example);
+    }
+    let text = text.trim();
+    let (size, unit) = leading_number(field, text, text)?;
+    let (factor, _) = scale(field, unit, &Kind { name: "temperature", difference: false, ..kind }, example)?;
+    let size = size * factor;
+    if size.is_finite() { Ok(size) } else { Err(Error::not_finite(field, text)) }
+}
+
 /// `text` without its basis word, which must be that of `kind`.
 fn without_basis<'a>(field: &str, text: &'a str, kind: &Kind) -> Result<&'a str, Error> {
     match split_basis(text) {

@@ -3,8 +3,7 @@
 use super::{Distribution, Measured};
 use crate::error::Error;
 use crate::node::Node;
-use crate::quantity::unit::TEMPERATURE;
-use crate::quantity::{self, Basis, Kind, Value, types};
+use crate::quantity::{self, Value, types};
 use crate::record::Field;
 
 /// What can be stated: ± an amount (`accuracy`), a share of the reading or of the instrument's range, whether
@@ -81,18 +80,10 @@ fn add(field: &Field, measured: Measured, statement: &Node) -> Result<Measured, 
     Ok(measured)
 }
 
-/// A spread about a value of `field`: of the same dimension, without its basis, a difference where
-/// the field is a temperature.
+/// A spread about a value of `field`, with its unit.
 fn read_spread(field: &Field, node: &Node) -> Result<f64, Error> {
-    let temperature = field.kind.dimension == TEMPERATURE;
-    let kind = Kind {
-        name: if temperature { "temperature difference" } else { field.kind.name },
-        difference: temperature,
-        basis: Basis::None,
-        ..field.kind
-    };
     match node {
-        Node::Text(text) => quantity::read(field.name, text, &kind, "0.3 in the unit of the value"),
+        Node::Text(text) => quantity::read_spread(field.name, text, &field.kind, "0.3 in the unit of the value"),
         Node::Number(n) if field.unit.symbol.is_empty() => Ok(*n),
         other => Err(Error::bad_setting(field.name, &other.brief(), "a spread is written with its unit, in quotes")),
     }
