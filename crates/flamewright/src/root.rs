@@ -72,4 +72,18 @@ mod tests {
         assert!(rising_root(|x| x + 2.0, 0.0, 1.0, 1e-12).is_nan());
         assert!(rising_root(|_| f64::NAN, 0.0, 1.0, 1e-12).is_nan());
     }
+
+    #[test]
+    fn a_steep_function_is_not_crept_along() {
+        let calls = core::cell::Cell::new(0);
+        let steep = |x: f64| {
+            calls.set(calls.get() + 1);
+            crate::math::exp(30.0 * x) - 2.0
+        };
+        assert!((rising_root(steep, -50.0, 3.0, 1e-12) - crate::math::ln(2.0) / 30.0).abs() < 1e-11);
+        // Halving alone takes 46 steps to 1e-12 of 53.
+        assert!(calls.get() < 40, "{} calls", calls.get());
+        // Both ends of the bracket are roots where the function says so.
+        assert_eq!(rising_root(|x| x - 1.0, 0.0, 1.0, 1e-12), 1.0);
+    }
 }

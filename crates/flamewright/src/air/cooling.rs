@@ -246,4 +246,20 @@ mod tests {
         assert_eq!(length_to_wall_temperature(&c, &got, 280.0), f64::INFINITY);
         assert!(length_to_wall_temperature(&c, &got, f64::NAN).is_nan());
     }
+
+    /// An eighth to the two thirds is a quarter.
+    #[test]
+    fn a_short_pipe_has_a_larger_nusselt_number() {
+        assert!((nusselt(1e4, 0.7, 0.125, 0.0) / nusselt(1e4, 0.7, 0.0, 0.0) - 1.25).abs() < 1e-12);
+    }
+
+    /// Four resistances in series, each by its own area, all on the bore.
+    #[test]
+    fn the_outside_film_counts_by_the_outside_area() {
+        let c = example();
+        let got = cooling(&c);
+        let beyond = 0.12 + 0.125 / (8.0 * 0.225);
+        assert!((1.0 / got.transmission - (1.0 / got.internal_coefficient + beyond)).abs() < 1e-12);
+        assert!((got.wall_share - 1.0 / (1.0 + got.internal_coefficient * beyond)).abs() < 1e-12);
+    }
 }

@@ -350,3 +350,26 @@ fn rich_mixtures_are_refused() {
     let without_fuel = Node::from([("excess_air_ratio", "1.2")]);
     assert!(evaluate("combustion_products", &without_fuel, Bare::Refused).is_err());
 }
+
+/// Helium and argon hold the same heat, so that a flame cannot tell one from the other.
+#[test]
+fn noble_gases_cool_a_flame_alike() {
+    let with = |noble: &str| {
+        let given = Node::from([("fuel", Node::from(format!("CH4 60 %, {noble} 40 %").as_str())), ("air_temperature", "25 degC".into())]);
+        let state = evaluate("flame_temperature", &given, Bare::Refused).unwrap();
+        [state.get("flame_temperature").unwrap(), state.get("flame_temperature_complete").unwrap()]
+    };
+    let (helium, argon, nitrogen) = (with("He"), with("Ar"), with("N2"));
+    for i in 0..2 {
+        assert!((helium[i] - argon[i]).abs() < 0.1, "{helium:?} {argon:?}");
+        assert!(argon[i] > nitrogen[i] + 10.0, "{argon:?} {nitrogen:?}");
+    }
+}
+
+#[test]
+fn saturation_is_held_at_the_ends_of_its_range() {
+    let ends = [253.15, 393.15].map(water_vapour::saturation_pressure);
+    assert_eq!([200.0, 420.0].map(water_vapour::saturation_pressure), ends);
+    assert!(ends[0] < water_vapour::saturation_pressure(260.0) && water_vapour::saturation_pressure(390.0) < ends[1]);
+    assert!(water_vapour::saturation_pressure(f64::NAN).is_nan());
+}

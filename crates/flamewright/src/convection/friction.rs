@@ -264,4 +264,14 @@ mod tests {
         assert!(laminar(-5.0).is_nan());
         assert!(!TurbulentFriction::Colebrook.limits()[0].holds(3000.0));
     }
+
+    #[test]
+    fn no_fit_answers_for_what_is_no_flow_or_no_wall() {
+        for of in [haaland, swamee_jain] {
+            assert!(of(1e5, 0.0).is_finite());
+            for (reynolds, roughness) in [(1e5, -1e-4), (0.0, 1e-4), (-1e5, 1e-4), (f64::NAN, 1e-4), (1e5, f64::NAN)] {
+                assert!(of(reynolds, roughness).is_nan(), "{reynolds}, {roughness}");
+            }
+        }
+    }
 }

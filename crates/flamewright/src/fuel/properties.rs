@@ -201,7 +201,7 @@ impl Metering {
             temperature: ThermodynamicTemperature::from_si(reference.metering_temperature),
             pressure: Pressure::from_si(reference.metering_pressure),
             pressure_ratio: reference.metering_pressure / TABLE_PRESSURE,
-            air_molar_mass: MolarMass::from_si(table.air_molar_mass * 1e-3),
+            air_molar_mass: MolarMass::from_si(edition.air_molar_mass()),
             air_compression_factor: air_compression_factor(table, reference),
         }
     }

@@ -678,3 +678,37 @@ fn compression_ratios_agree_with_equations_of_state() {
         }
     }
 }
+
+/// One molecule of each burns to water, carbon dioxide and sulphur dioxide.
+#[test]
+fn sulphur_takes_its_oxygen() {
+    for (gas, oxygen) in [("H2S", 1.5), ("COS", 1.5), ("CS2", 3.0), ("CH4 50 %, H2S 50 %", 1.75)] {
+        let fuel = Fuel::named(gas).unwrap();
+        assert!((fuel.stoichiometric_oxygen() - oxygen).abs() < 1e-12, "{gas}: {}", fuel.stoichiometric_oxygen());
+    }
+}
+
+/// The 1995 edition has no column at 60 °F, which lies a ninth part of the way from 15 to 20 °C.
+#[test]
+fn sixty_degrees_fahrenheit_lie_between_the_columns_of_1995() {
+    let heat = |celsius: &str| {
+        let given =
+            Node::from([("fuel", "CH4"), ("edition", "1995"), ("combustion_temperature", celsius), ("metering_temperature", "15 degC")]);
+        evaluate("fuel_properties", &given, Bare::Refused).unwrap().get("gross_molar_calorific_value").unwrap()
+    };
+    let share = (heat("15.55 degC") - heat("15 degC")) / (heat("20 degC") - heat("15 degC"));
+    assert!((share - 0.55 / 5.0).abs() < 1e-9, "{share}");
+}
+
+/// Neon and helium have the same negative factor, so that a mixture with either is less unlike an ideal gas.
+#[test]
+fn a_negative_summation_factor_takes_away() {
+    let compression = |gas: &str| {
+        let given = Node::from([("fuel", gas), ("edition", "2016")]);
+        evaluate("fuel_properties", &given, Bare::Refused).unwrap().get("compression_factor").unwrap()
+    };
+    let (neon, helium) = (compression("CH4 50 %, Ne 50 %"), compression("CH4 50 %, He 50 %"));
+    assert!((neon - helium).abs() < 1e-12, "{neon} {helium}");
+    // Half of methane's 0.04452 at 15 °C less half of 0.01, squared (ISO 6976:2016 Table 2).
+    assert!((1.0 - neon - (0.5_f64 * 0.04452 - 0.5 * 0.01).powi(2)).abs() < 2e-7, "{neon}");
+}

@@ -102,3 +102,16 @@ impl GaugeLiquid {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::expanded_density;
+
+    /// Half a per cent of volume for ten kelvin at 5e-4 1/K.
+    #[test]
+    fn a_stated_liquid_is_lighter_where_it_is_warmer() {
+        assert_eq!(expanded_density(784.0, 20.0, 5e-4, 20.0), 784.0);
+        assert!((expanded_density(784.0, 20.0, 5e-4, 30.0) - 784.0 / 1.005).abs() < 1e-12);
+        assert!((expanded_density(784.0, 20.0, 5e-4, 10.0) - 784.0 / 0.995).abs() < 1e-12);
+    }
+}

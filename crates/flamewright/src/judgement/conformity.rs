@@ -112,4 +112,30 @@ mod tests {
         assert_eq!(conformity(10.0, 0.0, 10.0, Direction::AtLeast, 0.95).decision, Decision::Conforms);
         assert_eq!(conformity(f64::NAN, 1.0, 10.0, Direction::AtLeast, 0.95).decision, Decision::Undecided);
     }
+
+    #[test]
+    fn the_probability_is_that_of_the_wanted_side() {
+        // Two standard uncertainties above the limit: 97.725 % lie above it (JCGM 106:2012 7.3, tables of the normal distribution).
+        let least = conformity(14.0, 2.0, 10.0, Direction::AtLeast, 0.95);
+        assert!((least.probability - 0.977_249_868).abs() < 1e-9 && least.decision == Decision::Conforms);
+        let most = conformity(14.0, 2.0, 10.0, Direction::AtMost, 0.95);
+        assert!((most.probability - 0.022_750_132).abs() < 1e-9 && most.decision == Decision::DoesNotConform);
+        assert!((most.guard_band - 2.0 * 1.644_853_626_951).abs() < 1e-9);
+        // 99 % asks more than two standard uncertainties.
+        assert_eq!(conformity(14.0, 2.0, 10.0, Direction::AtLeast, 0.99).decision, Decision::Undecided);
+        // Values that are exact, on either side.
+        for (value, direction, probability, decision) in [
+            (9.9, Direction::AtLeast, 0.0, Decision::DoesNotConform),
+            (10.1, Direction::AtLeast, 1.0, Decision::Conforms),
+            (9.9, Direction::AtMost, 1.0, Decision::Conforms),
+            (10.1, Direction::AtMost, 0.0, Decision::DoesNotConform),
+        ] {
+            let judged = conformity(value, 0.0, 10.0, direction, 0.95);
+            assert_eq!((judged.probability, judged.decision), (probability, decision), "{value}");
+        }
+        assert_eq!(conformity(9.0, f64::NAN, 10.0, Direction::AtMost, 0.95).decision, Decision::Undecided);
+        // What is asked for is held between one half and certainty.
+        assert_eq!(conformity(9.9, 1.0, 10.0, Direction::AtMost, 0.1).decision, Decision::Conforms);
+        assert_eq!(Decision::DoesNotConform.word(), "does not conform");
+    }
 }

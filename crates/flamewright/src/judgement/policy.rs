@@ -167,3 +167,65 @@ fn limit(node: &Node, required: f64) -> Result<Limit, Error> {
         note: node.get("note").map_or(Ok(""), |n| n.text("note"))?.to_string(),
     })
 }
+
+#[cfg(all(test, feature = "text"))]
+mod tests {
+    use super::*;
+
+    const HEAD: &str = "title = \"Invented\"\ndate = \"2026-01-01\"\n";
+
+    fn read(head: &str, limit: &str) -> Result<Policy, Error> {
+        Policy::read(&Node::from_toml(&format!("{head}[[limit]]\n{limit}"))?)
+    }
+
+    #[test]
+    fn a_policy_is_read_as_written() {
+        let policy = read(
+            &format!("{HEAD}required_probability = \"90 %\"\n"),
+            r#"
+            on = "flue_analysis.carbon_monoxide_ratio"
+            at_most = 0.004
+            citation = "invented"
+            [[limit]]
+            on = "static_head.static_pressure"
+            at_least = "0.5 bar"
+            required_probability = "99 %"
+            citation = "invented too"
+            "#,
+        )
+        .unwrap();
+        assert_eq!(policy.title, "Invented");
+        let [most, least] = policy.limits.as_slice() else { panic!("{policy:?}") };
+        assert_eq!((most.direction, most.value, most.required_probability), (Direction::AtMost, 0.004, 0.9));
+        assert_eq!((least.direction, least.value, least.required_probability), (Direction::AtLeast, 5e4, 0.99));
+        assert!(most.describe().starts_with("at most 0.004"));
+        assert!(least.describe().starts_with("at least 0.5 bar"), "{}", least.describe());
+        let on = |calculation, field| policy.on(calculation, field).count();
+        assert_eq!(on("flue_analysis", "carbon_monoxide_ratio"), 1);
+        assert_eq!(on("flue_analysis", "static_pressure") + on("static_head", "carbon_monoxide_ratio"), 0);
+    }
+
+    #[test]
+    fn a_policy_that_does_not_say_what_it_rests_on_is_refused() {
+        let good = "on = \"flue_analysis.carbon_monoxide_ratio\"\nat_most = 0.004\ncitation = \"invented\"\n";
+        assert!(read(HEAD, good).is_ok());
+        let with = |line: &str| read(HEAD, &format!("{good}{line}")).unwrap_err().to_string();
+        let instead = |from: &str, to: &str| read(HEAD, &good.replace(from, to)).unwrap_err().to_string();
+        for (error, word) in [
+            (read("title = \"Invented\"\n", good).unwrap_err().to_string(), "date"),
+            (read("title = \" \"\ndate = \"today\"\n", good).unwrap_err().to_string(), "title"),
+            (read(&format!("{HEAD}limits = 3\n"), good).unwrap_err().to_string(), "limits"),
+            (with("colour = \"red\""), "colour"),
+            (with("at_least = 0.001"), "either at_most or at_least"),
+            (with("required_probability = \"49 %\""), "from 50 % to below 100 %"),
+            (with("required_probability = \"100 %\""), "from 50 % to below 100 %"),
+            (instead("at_most = 0.004\n", ""), "either at_most or at_least"),
+            (instead("\"invented\"", "\" \""), "a limit needs its source"),
+            (instead("citation = \"invented\"\n", ""), "citation"),
+            (instead("carbon_monoxide_ratio", "ratio"), "ratio"),
+            (instead("flue_analysis.", ""), "write calculation.result"),
+        ] {
+            assert!(error.contains(word), "{error} does not speak of {word}");
+        }
+    }
+}

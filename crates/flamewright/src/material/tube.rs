@@ -463,4 +463,13 @@ mod tests {
         assert!(std::format!("{}", tube("copper 15x0.75").unwrap_err()).contains("copper 15x0.7"));
         assert!(std::format!("{}", tube("multi-layer 16x2.1").unwrap_err()).contains("multilayer 16x2"));
     }
+
+    /// 22 mm by 0.9 mm of copper: 0.5966 cm² of wall.
+    #[test]
+    fn mass_and_heat_capacity_follow_from_the_wall() {
+        let tube = tube("copper 22x0.9").unwrap();
+        let area = core::f64::consts::PI * 0.0211 * 0.0009;
+        assert_close(tube.mass_per_metre(), area * tube.wall_density, 1e-12, "mass");
+        assert_close(tube.wall_capacity_per_metre(), area * tube.wall_density * tube.wall_heat_capacity, 1e-12, "heat capacity");
+    }
 }

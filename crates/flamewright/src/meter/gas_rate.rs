@@ -657,4 +657,30 @@ mod tests {
         let shown = by_name(&[("volume", "0.102 m3"), ("time", "100 s"), ("meter_error", "2 %")]).unwrap();
         assert!((shown.get("volume").unwrap() - 0.1).abs() < 1e-15);
     }
+
+    /// A foot is 0.3048 m, so a hundred cubic feet are 2.831 684 659 2 m³.
+    #[test]
+    fn an_index_counts_what_it_says() {
+        for (unit, volume) in [
+            ("m3", 1.0),
+            ("L", 1e-3),
+            ("ft3", 0.028_316_846_592),
+            ("10 ft3", 0.283_168_465_92),
+            ("100 ft3", 2.831_684_659_2),
+            ("1000 ft3", 28.316_846_592),
+        ] {
+            let given = crate::node::Node::from([
+                ("index_unit", unit),
+                ("index_start", "10"),
+                ("index_end", "12"),
+                ("time", "1 h"),
+                ("fuel", "G20"),
+                ("net_calorific_value", "34 MJ/m3"),
+            ]);
+            let rate = crate::catalogue::evaluate("gas_rate", &given, crate::catalogue::Bare::Si).unwrap();
+            assert!((rate.get("volume").unwrap() / (2.0 * volume) - 1.0).abs() < 1e-12, "{unit}");
+            // The gross value follows from the net one by the ratio of methane, 891.51 to 802.648 kJ/mol (ISO 6976:2016 Table 3).
+            assert!((rate.get("gross_over_net").unwrap() - 891.51 / 802.648).abs() < 1e-6, "{unit}");
+        }
+    }
 }

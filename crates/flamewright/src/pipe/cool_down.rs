@@ -1,7 +1,7 @@
 //! The calculation `pipe_cool_down`: how long standing water in a run stays warm.
 
 use super::decay::{stretch_between, temperature_after};
-use super::run::{AIR_SOURCE, FILM_SOURCE, Given, Run, Section, VERTICAL_SOURCE, WATER_SOURCE, WIND_SOURCE, run_record, run_rules};
+use super::run::{AIR_SOURCE, FILM_SOURCE, Run, VERTICAL_SOURCE, WATER_SOURCE, WIND_SOURCE, run_record, run_rules};
 use crate::Error;
 use crate::calculation::{Calculation, Column, Context, Info, Raised, Rule, Setting, Settings, Table};
 use crate::math::ln;
@@ -13,7 +13,7 @@ use crate::quantity::types::{
 use crate::quantity::units::{DEGREE_CELSIUS, MINUTE, WATT_PER_METRE};
 use crate::record::record;
 use crate::water::heating_water;
-use crate::working::{Working, step};
+use crate::working::{Silent, Working, step};
 use alloc::vec::Vec;
 use core::f64::consts::PI;
 
@@ -99,15 +99,6 @@ impl PipeCoolDown {
         let or = |value: f64, named: Option<f64>| if value.is_nan() { named.unwrap_or(f64::NAN) } else { value };
         (or(input.wall_density.si(), tube.map(|t| t.wall_density)), or(input.wall_heat_capacity.si(), tube.map(|t| t.wall_heat_capacity)))
     }
-
-    /// Heat capacities in J/(m K) of water, at its start temperature, and of the wall.
-    fn capacities(&self, input: &PipeCoolDownInput, given: &Given, section: &Section) -> (f64, f64) {
-        let water = heating_water(given.water_pressure, input.start_temperature.si());
-        let (density, heat_capacity) = self.wall(input);
-        let bore_area = 0.25 * PI * section.bore * section.bore;
-        let wall_area = 0.25 * PI * (section.outside_diameter * section.outside_diameter - section.bore * section.bore);
-        (water.density * water.specific_heat_capacity * bore_area, density * heat_capacity * wall_area)
-    }
 }
 
 impl Calculation for PipeCoolDown {
@@ -185,11 +176,12 @@ impl Calculation for PipeCoolDown {
         const TIME_CONSTANTS: f64 = 3.0;
         let given = input.given(input.length.si());
         let section = self.run.section(&given);
-        let (water, wall) = self.capacities(input, &given, &section);
+        let found = self.compute(input, &mut Silent);
+        let capacity = (found.water_capacity + found.wall_capacity).si();
         let rest = self.run.rest_temperature(&section);
         let start = input.start_temperature.si();
         let loss = |temperature: f64| self.run.loss(&section, temperature, 0.0);
-        let span = TIME_CONSTANTS * (water + wall) * (start - rest) / loss(start);
+        let span = TIME_CONSTANTS * found.time_constant.si();
         if !span.is_finite() {
             return Vec::new();
         }
@@ -198,7 +190,7 @@ impl Calculation for PipeCoolDown {
         let (mut times, mut temperatures, mut losses) = (Vec::new(), Vec::new(), Vec::new());
         for i in 0..=PARTS {
             if i > 0 {
-                temperature = temperature_after(temperature, rest, part, 2, |t| loss(t) / (water + wall));
+                temperature = temperature_after(temperature, rest, part, 2, |t| loss(t) / capacity);
             }
             times.push(part * f64::from(i));
             temperatures.push(temperature);
@@ -309,10 +301,17 @@ mod tests {
         let capacity = |r: &PipeCoolDownResult| (r.water_capacity + r.wall_capacity).si();
         let joined = first.time_to_target.si() + second.time_to_target.si() * capacity(&whole) / capacity(&second);
         assert!((joined / whole.time_to_target.si() - 1.0).abs() < 1e-9);
-        // The trace falls and starts at the start.
+        // The trace falls from the start over three time constants, and says what the results say.
         let table = run.tables(&bare(80.0, 30.0, 20.0)).remove(0);
-        let temperatures = &table.columns[1].values;
-        assert_eq!(temperatures[0], 80.0 + ZERO_CELSIUS);
+        let [times, temperatures, losses] = [0, 1, 2].map(|column| &table.columns[column].values);
+        assert_eq!((times[0], temperatures[0]), (0.0, 80.0 + ZERO_CELSIUS));
         assert!(temperatures.windows(2).all(|pair| pair[1] < pair[0]));
+        assert!((times.last().unwrap() / (3.0 * whole.time_constant.si()) - 1.0).abs() < 1e-12);
+        assert!((losses[0] / whole.heat_loss_at_start.si() - 1.0).abs() < 1e-12);
+        for row in [1, 7, 40] {
+            let waited = PipeCoolDownInput { elapsed_time: Time::from_si(times[row]), ..bare(80.0, 30.0, 20.0) };
+            let after = run.evaluate(&waited).unwrap().temperature_after.si();
+            assert!((temperatures[row] - after).abs() < 1e-4, "{row}: {} and {after}", temperatures[row]);
+        }
     }
 }

@@ -316,4 +316,17 @@ mod tests {
         frost.air_temperature = ThermodynamicTemperature::from_si(ZERO_CELSIUS - 15.0);
         assert!(std::format!("{}", run.evaluate(&frost).unwrap_err()).contains("freeze"));
     }
+
+    #[test]
+    fn the_table_along_the_run_ends_at_its_outlet() {
+        let (run, input) = (PipeTemperatureDrop::default(), bare(70.0, 200.0, 12.0));
+        let (result, table) = (run.evaluate(&input).unwrap(), run.tables(&input).remove(0));
+        let [distances, temperatures, losses] = [0, 1, 2].map(|column| &table.columns[column].values);
+        assert_eq!((distances[0], temperatures[0]), (0.0, 70.0 + ZERO_CELSIUS));
+        assert!((distances[5] - 3.0).abs() < 1e-12 && (distances[20] - 12.0).abs() < 1e-12);
+        assert!((losses[0] / result.heat_loss_at_inlet.si() - 1.0).abs() < 1e-12);
+        assert!((temperatures[20] - result.outlet_temperature.si()).abs() < 1e-5);
+        let third = run.evaluate(&bare(70.0, 200.0, 3.0)).unwrap().outlet_temperature.si();
+        assert!((temperatures[5] - third).abs() < 1e-5);
+    }
 }

@@ -402,3 +402,22 @@ impl MoleFraction<Dry> {
         On::from_si(self.si() * (1.0 - water.si()))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn crossing_a_basis_there_and_back() {
+        let barometer = AbsolutePressure::from_si(101_325.0);
+        let gauge = GaugePressure::from_si(2_000.0);
+        assert_eq!(gauge.to_absolute(barometer).si(), 103_325.0);
+        assert_eq!(gauge.to_absolute(barometer).to_gauge(barometer).si(), 2_000.0);
+        // A tenth of the dry gas with a fifth of the wet gas as water is 0.08 of the wet gas.
+        let (dry, water) = (MoleFraction::<Dry>::from_si(0.1), MoleFraction::<Wet>::from_si(0.2));
+        assert!((dry.to_wet(water).si() - 0.08).abs() < 1e-15);
+        assert!((dry.to_wet(water).to_dry(water).si() - 0.1).abs() < 1e-15);
+        let difference = LimbMovement::from_si(0.105).level_difference(LimbMovement::from_si(0.095));
+        assert!((difference.si() - 0.2).abs() < 1e-15);
+    }
+}
