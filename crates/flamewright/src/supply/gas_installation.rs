@@ -718,4 +718,20 @@ mod tests {
         assert!(refusal(Node::List(vec![])).contains("sections"));
         assert_eq!(refusal(Node::List(vec![section(&[("load", "5 kW")])])), "");
     }
+
+    #[test]
+    fn an_equivalent_length_counts_as_length() {
+        let drop = |entries: &[(&str, &str)]| {
+            let section = table(&[&[("tube", "copper 22x0.9"), ("load", "20 kW")], entries].concat());
+            let given = given(&[("inlet_pressure", "21 mbar")], vec![("sections", Node::List(vec![section]))]);
+            let found = evaluate("gas_installation", &given, Bare::Refused).unwrap_or_else(|e| panic!("{e}"));
+            found.output.clone()
+        };
+        let (whole, parts) = (drop(&[("length", "8 m")]), drop(&[("length", "5 m"), ("equivalent_length", "3 m")]));
+        for (one, other) in whole.iter().zip(&parts) {
+            assert!((one - other).abs() <= 1e-12 * one.abs(), "{one} and {other}");
+        }
+        let bends = drop(&[("length", "8 m"), ("loss_coefficient", "4")]);
+        assert!(bends.iter().zip(&whole).any(|(one, other)| (one - other).abs() > 1e-3 * one.abs()));
+    }
 }

@@ -628,4 +628,24 @@ mod tests {
         assert!(pipe.evaluate(&GasPipeWish { rise: Length::from_si(0.0), ..wish }).is_ok());
         assert!(pipe.evaluate(&GasPipeWish { rise: Length::from_si(0.0), allowed_drop: Pressure::from_si(2500.0), ..wish }).is_err());
     }
+
+    /// Friction takes the drop and height gives its gain, at both ends of the band.
+    #[test]
+    fn what_is_left_at_the_end_is_what_friction_and_height_leave() {
+        let state = GasPipeState {
+            gas_flow: GasFlow::from_si(3.0 / 3600.0),
+            length: Length::from_si(12.0),
+            bore: Length::from_si(0.02),
+            rise: Length::from_si(8.0),
+            inlet_pressure: GaugePressure::from_si(2000.0),
+            ..GasPipeState::unset()
+        };
+        let found = GasPipeDrop(context(TurbulentFriction::Colebrook)).evaluate(&state).unwrap().output;
+        // Natural gas is lighter than air by about 0.5 kg/m3.
+        assert!(found.height_gain.si() > 30.0, "{}", found.height_gain.si());
+        for (left, lost) in [(found.outlet_pressure_low, found.pressure_drop_high), (found.outlet_pressure_high, found.pressure_drop_low)] {
+            assert!((left.si() - (2000.0 - lost.si() + found.height_gain.si())).abs() < 1e-9);
+        }
+        assert!(found.outlet_pressure_low.si() <= found.outlet_pressure_high.si());
+    }
 }
