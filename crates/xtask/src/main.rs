@@ -1,6 +1,7 @@
 //! `cargo xtask test` runs every check there is; `cargo xtask generate` writes the generated files.
 
 mod c;
+mod coverage;
 mod docs;
 mod generate;
 mod links;
@@ -21,6 +22,7 @@ cargo xtask check-links       fail if a link in a Markdown file leads nowhere
 cargo xtask generate          write the generated files
 cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX
 cargo xtask fuzz-c SECONDS    the checks of C with so many seconds of random input
+cargo xtask coverage          which lines of the core the Rust checks reach (llvm-cov and llvm-profdata)
 cargo xtask cases FILE        the cases that the faces are compared by, with what Rust makes of them
 cargo xtask fuzz TARGET SECONDS  one target of the fuzzing, guided by coverage (nightly, cargo-fuzz)
 cargo xtask release           what a release promises besides its numbers (nightly, cargo-deny, cargo-public-api)
@@ -42,6 +44,7 @@ fn main() -> ExitCode {
         ["docs", python] => docs::build(Path::new(python)),
         ["check-links"] => links::check(),
         ["cases", file] => steps::cases(file),
+        ["coverage"] => coverage::measure(),
         ["release"] => release::all(),
         ["accept-api"] => release::accept(),
         ["fuzz", target, seconds] => steps::fuzz(target, seconds),
