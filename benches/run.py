@@ -2,7 +2,7 @@
 
 Makes a virtual environment below ``benches/target``, installs the peers there, builds wheel and Rust programs in release,
 runs them one after the other and prints the table; ``--write`` also puts it into ``benches/RESULTS.md`` and, shortened,
-into the README. ``--wheel FILE`` takes a wheel that is built already. Needs Rust and Python 3.10 or later; takes some minutes.
+into the README and the handbook. ``--wheel FILE`` takes a wheel that is built already. Needs Rust and Python 3.10 or later; takes some minutes.
 A single comparison: ``cargo run --release --bin NAME`` in ``benches``, or ``benches/target/venv/bin/python benches/python/NAME.py``.
 """
 
@@ -183,20 +183,24 @@ def document(rows: list[Comparison], where: list[str], load: tuple[float, float]
     return "\n".join(parts)
 
 
-def into_readme(rows: list[Comparison], where: list[str]) -> None:
-    """The rows with a peer, between the marks."""
-    readme = ROOT / "README.md"
-    text = readme.read_text(encoding="utf-8")
-    before, rest = text.split("<!-- comparisons -->\n", 1)
-    _, after = rest.split("<!-- end of comparisons -->", 1)
+#: Pages that show the rows with a goal, between marks.
+SHOWN_IN = (ROOT / "README.md", ROOT / "docs" / "handbook" / "comparison.md")
+
+
+def into_pages(rows: list[Comparison], where: list[str]) -> None:
+    """The rows with a goal, between the marks of each page."""
     chosen = [[c[0], c[1], c[2], c[3], c[4], f"{c[5]} {c[6]}".strip()] for c in map(line, rows) if c[5]]
     short = table(chosen, ["work", "flamewright", "against", "takes", "ratio", "goal"])
-    readme.write_text(f"{before}<!-- comparisons -->\n{where[0]}, {where[1]}:\n\n{short}<!-- end of comparisons -->{after}", encoding="utf-8")
+    for page in SHOWN_IN:
+        text = page.read_text(encoding="utf-8")
+        before, rest = text.split("<!-- comparisons -->\n", 1)
+        _, after = rest.split("<!-- end of comparisons -->", 1)
+        page.write_text(f"{before}<!-- comparisons -->\n{where[0]}, {where[1]}:\n\n{short}<!-- end of comparisons -->{after}", encoding="utf-8")
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--write", action="store_true", help="write benches/RESULTS.md and the table of the README")
+    parser.add_argument("--write", action="store_true", help="write benches/RESULTS.md and the tables of the README and the handbook")
     parser.add_argument("--wheel", type=Path, help="a wheel that is built already")
     given = parser.parse_args()
     wheel = prepare(given.wheel.resolve() if given.wheel else None)
@@ -207,7 +211,7 @@ def main() -> None:
     print(text)
     if given.write:
         (BENCHES / "RESULTS.md").write_text(text, encoding="utf-8")
-        into_readme(rows, where)
+        into_pages(rows, where)
 
 
 if __name__ == "__main__":

@@ -136,6 +136,8 @@ mod tests {
         assert_eq!(conformity(9.0, f64::NAN, 10.0, Direction::AtMost, 0.95).decision, Decision::Undecided);
         // What is asked for is held between one half and certainty.
         assert_eq!(conformity(9.9, 1.0, 10.0, Direction::AtMost, 0.1).decision, Decision::Conforms);
+        let certain = conformity(0.0, 1.0, 10.0, Direction::AtMost, 1.0);
+        assert!(certain.decision == Decision::Conforms && certain.guard_band > 6.0 && certain.guard_band < 8.0, "{certain:?}");
         assert_eq!(Decision::DoesNotConform.word(), "does not conform");
     }
 }
