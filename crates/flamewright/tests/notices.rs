@@ -94,6 +94,8 @@ const CASES: &[(&str, &str, &[&str])] = &[
     ("thermistor_check", r#"resistance_tolerance = "10 %""#, &[]),
     ("thermistor_check", r#"beta_tolerance = "1 %", measured_resistance = "10 kohm""#, &["OUTSIDE_BAND"]),
     ("thermistor_check", r#"temperature_tolerance = "3 K", measured_resistance = "1 kohm""#, &["OUTSIDE_BAND"]),
+    ("thermistor_check", r#"resistance_tolerance = "10 %", beta_tolerance = "10 %""#, &[]),
+    ("thermistor_check", r#"resistance_tolerance = "10 %", temperature_tolerance = "0.1 K""#, &[]),
     ("thermistor_fit", "", &[]),
     ("thermistor_fit", r#"resistance = "1000 ohm""#, &["EXTRAPOLATED"]),
     ("thermistor_fit", r#"resistance = "40 kohm""#, &["EXTRAPOLATED"]),

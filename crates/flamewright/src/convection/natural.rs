@@ -159,3 +159,18 @@ pub fn le_fevre_ede(rayleigh: f64, prandtl: f64, length_over_diameter: f64) -> f
     4.0 / 3.0 * fourth_root(7.0 * positive(rayleigh) * prandtl / (5.0 * (20.0 + 21.0 * prandtl)))
         + 4.0 * (272.0 + 315.0 * prandtl) * positive(length_over_diameter) / (35.0 * (64.0 + 63.0 * prandtl))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The laminar form as long as the cube of the diameter times the difference is at most 10 m³ K.
+    #[test]
+    fn a_horizontal_pipe_changes_its_form_where_iso_12241_does() {
+        assert!((iso_12241_horizontal(16.0, 0.1) - 1.25 * 160.0_f64.sqrt().sqrt()).abs() < 1e-12);
+        // An eighth of a cubic metre: 7.5 m³ K and 12.5 m³ K.
+        assert!((iso_12241_horizontal(60.0, 0.5) - 1.25 * 120.0_f64.sqrt().sqrt()).abs() < 1e-12);
+        assert!((iso_12241_horizontal(100.0, 0.5) - 1.21 * 100.0_f64.cbrt()).abs() < 1e-12);
+        assert_eq!(iso_12241_horizontal(-60.0, 0.5), iso_12241_horizontal(60.0, 0.5));
+    }
+}

@@ -703,12 +703,15 @@ fn sixty_degrees_fahrenheit_lie_between_the_columns_of_1995() {
 /// Neon and helium have the same negative factor, so that a mixture with either is less unlike an ideal gas.
 #[test]
 fn a_negative_summation_factor_takes_away() {
-    let compression = |gas: &str| {
-        let given = Node::from([("fuel", gas), ("edition", "2016")]);
+    let compression = |gas: &str, celsius: &str| {
+        let given = Node::from([("fuel", gas), ("edition", "2016"), ("metering_temperature", celsius)]);
         evaluate("fuel_properties", &given, Bare::Refused).unwrap().get("compression_factor").unwrap()
     };
-    let (neon, helium) = (compression("CH4 50 %, Ne 50 %"), compression("CH4 50 %, He 50 %"));
-    assert!((neon - helium).abs() < 1e-12, "{neon} {helium}");
+    for celsius in ["0 degC", "15 degC", "15.55 degC", "20 degC"] {
+        let (neon, helium) = (compression("CH4 50 %, Ne 50 %", celsius), compression("CH4 50 %, He 50 %", celsius));
+        assert!((neon - helium).abs() < 1e-12, "{celsius}: {neon} {helium}");
+    }
+    let neon = compression("CH4 50 %, Ne 50 %", "15 degC");
     // Half of methane's 0.04452 at 15 °C less half of 0.01, squared (ISO 6976:2016 Table 2).
     assert!((1.0 - neon - (0.5_f64 * 0.04452 - 0.5 * 0.01).powi(2)).abs() < 2e-7, "{neon}");
 }
