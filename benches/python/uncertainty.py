@@ -94,14 +94,10 @@ def main() -> None:
     def first_order() -> Any:
         return fw.flue_analysis.uncertainty(fuel="G20", **given)
 
-    fields = fw.flue_analysis.input_fields
-    prepared = fw._flamewright.prepare("flue_analysis", {"fuel": "G20"})
-    spreads = [READINGS[name][3] if name in READINGS else 0.0 for name in fields]
-    defaults = {n: f["default"] * f["unit_factor"] + f["unit_offset"] for n, f in fields.items() if f["default"] is not None}
-    numbers = [READINGS[name][2] if name in READINGS else defaults.get(name, float("nan")) for name in fields]
+    propagate = fw.flue_analysis.fixed_uncertainty(fuel="G20")
 
     def first_order_of_numbers() -> Any:
-        return prepared.first_order(numbers, spreads, [])
+        return propagate(**{name: (value, u) for name, (_, _, value, u) in READINGS.items()}).standard
 
     def draws() -> Any:
         return fw.flue_analysis.monte_carlo(fuel="G20", trials=TRIALS, seed=1, **given)

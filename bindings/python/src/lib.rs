@@ -8,6 +8,7 @@
 mod arrow;
 mod convert;
 mod prepared;
+mod worth;
 
 use convert::{error, node_of, object_of};
 use flamewright::quantity::Unit;
@@ -120,6 +121,8 @@ mod _flamewright {
     use super::arrow::LaidOver;
     #[pymodule_export]
     use super::prepared::Prepared;
+    #[pymodule_export]
+    use super::worth::FirstOrder;
     #[pymodule_export]
     use super::{assess, catalogue, describe, names, prepare, read, scale, scale_of, show, stated};
 

@@ -2,11 +2,12 @@
 
 use crate::arrow::LaidOver;
 use crate::convert::{error, node_of, object_of};
+use crate::worth::FirstOrder;
 use flamewright::Error;
 use flamewright::calculation::Notice;
 use flamewright::explore::goal_seek;
 use flamewright::node::Node;
-use flamewright::uncertainty::{Covariance, Distribution, coverage_factor_like_two, first_order, monte_carlo};
+use flamewright::uncertainty::{Covariance, Distribution, first_order, monte_carlo};
 use flamewright_columns::arrow::Options;
 use flamewright_columns::{Column, Columns, Status};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
@@ -15,6 +16,9 @@ use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyDict, PyString, PyTuple, PyType};
 use std::sync::Arc;
+
+/// More fields than any calculation has.
+const MOST: usize = 64;
 
 /// Results and notices of one evaluation.
 type Evaluated = (Vec<f64>, Vec<(String, String, String)>);
@@ -50,6 +54,25 @@ impl Prepared {
         Ok((output, judged))
     }
 
+    /// The inputs as they are where nothing else is given.
+    fn with_defaults<'a>(&self, input: &'a mut [f64; MOST]) -> PyResult<&'a mut [f64]> {
+        let input = input.get_mut(..self.defaults.len()).ok_or_else(|| PyTypeError::new_err("too many fields"))?;
+        input.copy_from_slice(&self.defaults);
+        Ok(input)
+    }
+
+    /// The place of the input that a keyword names.
+    fn place(&self, py: Python<'_>, key: &Bound<'_, PyAny>) -> PyResult<usize> {
+        // Keywords are interned, so that the address usually tells.
+        if let Some(place) = self.names.iter().position(|n| n.as_ptr() == key.as_ptr()) {
+            return Ok(place);
+        }
+        let name = key.cast::<PyString>()?.to_str()?;
+        let fields = self.columns.entry().inputs();
+        let place = fields.iter().position(|f| f.name == name);
+        place.ok_or_else(|| error(py, &Error::unknown_name("field", name, fields.iter().map(|f| f.name))))
+    }
+
     fn covariance(&self, py: Python<'_>, standard: &[f64], correlations: &[(usize, usize, f64)]) -> PyResult<Covariance> {
         let mut covariance = Covariance::independent(standard);
         for &(i, j, r) in correlations {
@@ -80,26 +103,13 @@ impl Prepared {
     /// SI floats by keyword in, a named tuple of SI floats out.
     #[pyo3(signature = (result, /, **fields))]
     fn si<'py>(&self, py: Python<'py>, result: &Bound<'py, PyType>, fields: Option<&Bound<'py, PyDict>>) -> PyResult<Bound<'py, PyAny>> {
-        let mut input = [f64::NAN; 64];
-        let input = input.get_mut(..self.defaults.len()).ok_or_else(|| PyTypeError::new_err("too many fields"))?;
-        input.copy_from_slice(&self.defaults);
+        let mut input = [f64::NAN; MOST];
+        let input = self.with_defaults(&mut input)?;
         for (key, value) in fields.into_iter().flatten() {
-            // Keywords are interned, so that the address usually tells.
-            let place = self.names.iter().position(|n| n.as_ptr() == key.as_ptr());
-            let place = if let Some(place) = place {
-                place
-            } else {
-                let name = key.cast::<PyString>()?.to_str()?;
-                let fields = self.columns.entry().inputs();
-                fields
-                    .iter()
-                    .position(|f| f.name == name)
-                    .ok_or_else(|| error(py, &Error::unknown_name("field", name, fields.iter().map(|f| f.name))))?
-            };
-            input[place] = value.extract::<f64>()?;
+            input[self.place(py, &key)?] = value.extract::<f64>()?;
         }
         let entry = self.columns.entry();
-        let mut output = [f64::NAN; 64];
+        let mut output = [f64::NAN; MOST];
         let output = output.get_mut(..entry.outputs().len()).ok_or_else(|| PyTypeError::new_err("too many results"))?;
         let judged = self.columns.scalar().run(input, output);
         if judged.is_refused(entry.rules()) {
@@ -195,9 +205,7 @@ impl Prepared {
         Ok((goal.value, goal.several, goal.output))
     }
 
-    /// First-order propagation: outputs, standard uncertainties, correlation matrix, and the
-    /// budget of each output, from standard uncertainties and correlations of the inputs; and the
-    /// factor of each output that covers about 95 %, from the inputs' degrees of freedom.
+    /// First-order propagation, from standard uncertainties, correlations and degrees of freedom of the inputs.
     #[pyo3(signature = (input, standard, correlations, freedom=Vec::new()))]
     fn first_order(
         &self,
@@ -206,21 +214,37 @@ impl Prepared {
         standard: Vec<f64>,
         correlations: Vec<(usize, usize, f64)>,
         freedom: Vec<f64>,
-    ) -> PyResult<Py<PyDict>> {
+    ) -> PyResult<FirstOrder> {
         self.run(&input).map_err(|e| error(py, &e))?;
         let covariance = self.covariance(py, &standard, &correlations)?;
-        let result = first_order(self.columns.scalar(), &input, &covariance);
-        let count = result.outputs().len();
-        let dict = PyDict::new(py);
-        dict.set_item("standard", (0..count).map(|j| result.standard(j)).collect::<Vec<_>>())?;
-        dict.set_item("budget", (0..count).map(|j| result.budget(j)).collect::<Vec<_>>())?;
-        let factor = |j: usize| coverage_factor_like_two(result.degrees_of_freedom(j, &freedom));
-        dict.set_item("coverage_factor", (0..count).map(factor).collect::<Vec<_>>())?;
-        let between = result.covariance();
-        let row = |j: usize| (0..count).map(|l| between.correlation(j, l)).collect::<Vec<_>>();
-        dict.set_item("correlation", (0..count).map(row).collect::<Vec<_>>())?;
-        dict.set_item("outputs", result.outputs())?;
-        Ok(dict.unbind())
+        Ok(FirstOrder { result: first_order(self.columns.scalar(), &input, &covariance), freedom })
+    }
+
+    /// First-order propagation of SI floats by keyword, or of pairs of a float and its standard uncertainty; and
+    /// which inputs have one.
+    #[pyo3(signature = (/, **fields))]
+    fn si_first_order(&self, py: Python<'_>, fields: Option<&Bound<'_, PyDict>>) -> PyResult<FirstOrder> {
+        let (mut input, mut standard) = ([f64::NAN; MOST], [0.0_f64; MOST]);
+        let input = self.with_defaults(&mut input)?;
+        let standard = &mut standard[..input.len()];
+        for (key, value) in fields.into_iter().flatten() {
+            let place = self.place(py, &key)?;
+            if let Ok(pair) = value.cast::<PyTuple>() {
+                (input[place], standard[place]) = pair.extract()?;
+            } else {
+                input[place] = value.extract()?;
+            }
+            if !(standard[place] >= 0.0 && standard[place].is_finite()) {
+                let field = &self.columns.entry().inputs()[place];
+                return Err(error(
+                    py,
+                    &Error::bad_setting(field.name, &standard[place].to_string(), "a standard uncertainty is finite and not negative"),
+                ));
+            }
+        }
+        self.run(input).map_err(|e| error(py, &e))?;
+        let result = first_order(self.columns.scalar(), input, &Covariance::independent(standard));
+        Ok(FirstOrder { result, freedom: Vec::new() })
     }
 
     /// Monte Carlo: the draws of each output, reproducible from the seed.
@@ -242,6 +266,9 @@ impl Prepared {
         let shapes = shapes.map_err(|e| error(py, &e))?;
         let draws =
             py.detach(|| monte_carlo(self.columns.scalar(), &input, &covariance, &shapes, trials, seed)).map_err(|e| error(py, &e))?;
-        Ok((0..draws.outputs()).map(|j| PyArray1::from_slice(py, draws.of(j))).collect())
+        let outputs = draws.outputs();
+        // One array of all draws, its rows the results: nothing is copied.
+        let all = PyArray1::from_vec(py, draws.into_values()).reshape([outputs, trials])?;
+        (0..outputs).map(|j| all.get_item(j)?.cast_into().map_err(PyErr::from)).collect()
     }
 }

@@ -110,6 +110,32 @@ def test_uncertainty_working_and_draws():
     assert any("c_p × μ / λ" in step["plain"] for step in steps)
 
 
+def test_the_fast_path_of_uncertainty():
+    by_text = fw.flue_analysis.uncertainty(
+        fuel="G20", oxygen_dry=fw.uncertain("5.2 %", standard="0.2 %"), carbon_monoxide_dry="42 ppm",
+        flue_temperature=fw.uncertain("148 degC", standard="1 K"), air_temperature="19 degC",
+    )  # fmt: skip
+    propagate = fw.flue_analysis.fixed_uncertainty(fuel="G20")
+    readings = {"oxygen_dry": (0.052, 0.002), "carbon_monoxide_dry": 42e-6, "flue_temperature": (421.15, 1.0), "air_temperature": 292.15}
+    by_number = propagate(**readings)
+    assert by_number.values == pytest.approx(by_text.values, rel=1e-12, nan_ok=True)
+    assert by_number.standard == pytest.approx(by_text.standard, rel=1e-9, nan_ok=True)
+    assert by_number.budget["efficiency_net"] == pytest.approx(by_text.budget["efficiency_net"], rel=1e-9)
+    assert list(by_number.budget["efficiency_net"]) == ["oxygen_dry", "flue_temperature"]
+    # More oxygen is more air and less dioxide; both come from the one reading of oxygen.
+    assert by_number.correlation("excess_air", "carbon_dioxide_dry_derived") == pytest.approx(-1.0, abs=1e-4)
+    for wrong, words in (
+        ({"oxygen_dry": (0.052, -0.002)}, "oxygen_dry.*not negative"),
+        ({"oxygen_dry": (0.052, float("nan"))}, "oxygen_dry.*finite"),
+        ({"oxygen_dry": (0.25, 0.002)}, "oxygen_dry.*out of range"),
+        ({"oxigen_dry": 0.052}, 'did you mean "oxygen_dry"'),
+    ):
+        with pytest.raises(fw.Error, match=words):
+            propagate(**{**readings, **wrong})
+    with pytest.raises(fw.Error, match='did you mean "efficiency_net"'):
+        by_number["eficiency_net"]
+
+
 @pytest.mark.parametrize(
     ("word", "divisor", "excess"),
     # Standard deviation of a half-width of one, and kurtosis less three: properties of the shapes.

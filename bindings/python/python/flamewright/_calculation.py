@@ -13,7 +13,7 @@ import numpy as np
 
 from . import _flamewright
 from ._errors import Error
-from ._flamewright import LaidOver
+from ._flamewright import FirstOrder, LaidOver
 from ._progress import said
 from ._record import Record, Value
 
@@ -239,7 +239,7 @@ class Calculation(Generic[R]):
         if uncertainties:
             standard, freedom, _ = zip(*(uncertainties.get(i, CERTAIN) for i in range(len(values))), strict=True)
             result = prepared.first_order(values, standard, [], freedom)
-            worth = dict(zip(self.output_fields, zip(result["standard"], result["coverage_factor"], strict=True), strict=True))
+            worth = dict(zip(self.output_fields, zip(result.standard, result.coverage_factor, strict=True), strict=True))
         values_by_name = dict(zip(self.output_fields, output, strict=True))
         return cast("R", Record(self, values_by_name, tuple(text for _, _, text in notices), None, registry, worth))
 
@@ -361,7 +361,19 @@ class Calculation(Generic[R]):
         mid_point     78 °C (± 0.35 °C, k = 2)  [cut_out_temperature 67 %, cut_in_temperature 33 %]
         """
         prepared, values, standard, freedom, _, pairs = self._propagation(correlations, given)
-        return Uncertainty(self, prepared.first_order(values, standard, pairs, freedom), standard)
+        return Uncertainty(self, prepared.first_order(values, standard, pairs, freedom))
+
+    def fixed_uncertainty(self, **settings: Any) -> Callable[..., Uncertainty]:
+        """The fast path of :meth:`uncertainty`: settings fixed; SI floats, or pairs of one and its standard
+        uncertainty, by keyword in.
+
+        >>> import flamewright as fw
+        >>> water = fw.liquid_water.fixed_uncertainty()
+        >>> print(water(temperature=(333.15, 0.5))["density"])
+        983.2 kg/m³ (± 0.52 kg/m³, k = 2)
+        """
+        propagate = self._prepare(settings).si_first_order
+        return lambda **fields: Uncertainty(self, propagate(**fields))
 
     def monte_carlo(
         self, *, trials: int = 100_000, seed: int = 1, correlations: Mapping[tuple[str, str], float] | None = None, **given: Any
@@ -567,31 +579,56 @@ class Steps:
 class Uncertainty:
     """What the results are worth, to first order."""
 
-    def __init__(self, call: Calculation[Any], result: Mapping[str, Any], inputs: Sequence[float]) -> None:
-        names = list(call.output_fields)
+    def __init__(self, call: Calculation[Any], result: FirstOrder) -> None:
         self._call = call
-        #: Standard uncertainty of each result, SI, and the factor that covers about 95 % of its values.
-        self.standard = dict(zip(names, result["standard"], strict=True))
-        self.coverage_factor = dict(zip(names, result["coverage_factor"], strict=True))
-        self.values = dict(zip(names, result["outputs"], strict=True))
-        varied = [(i, n) for i, n in enumerate(call.input_fields) if inputs[i] > 0]
-        self.budget = {name: {n: shares[i] for i, n in varied} for name, shares in zip(names, result["budget"], strict=True)}
-        self._correlation = result["correlation"]
-        self._names = names
+        self._result = result
+
+    def _by_name(self, numbers: Sequence[float]) -> dict[str, float]:
+        return dict(zip(self._call.output_fields, numbers, strict=True))
+
+    @property
+    def values(self) -> dict[str, float]:
+        """The results, SI."""
+        return self._by_name(self._result.outputs)
+
+    @property
+    def standard(self) -> dict[str, float]:
+        """Standard uncertainty of each result, SI."""
+        return self._by_name(self._result.standard)
+
+    @property
+    def coverage_factor(self) -> dict[str, float]:
+        """By result, the factor that times its standard uncertainty covers about 95 % of its values."""
+        return self._by_name(self._result.coverage_factor)
+
+    @property
+    def budget(self) -> dict[str, dict[str, float]]:
+        """By result, the share of each uncertain input in its variance."""
+        inputs = list(self._call.input_fields)
+        varied = self._result.varied
+        shares = map(self._result.budget, range(len(self._call.output_fields)))
+        return {name: {inputs[i]: share[i] for i in varied} for name, share in zip(self._call.output_fields, shares, strict=True)}
 
     def __getitem__(self, name: str) -> Value:
-        return Value(self.values[name], self._call.output_fields[name], self.standard[name], self.coverage_factor[name])
+        value, standard, factor = self._result.of(self._place(name))
+        return Value(value, self._call.output_fields[name], standard, factor)
 
     def correlation(self, first: str, second: str) -> float:
         """Correlation coefficient of two results."""
-        r: float = self._correlation[self._names.index(first)][self._names.index(second)]
-        return r
+        return self._result.correlation(self._place(first), self._place(second))
+
+    def _place(self, name: str) -> int:
+        names = list(self._call.output_fields)
+        if name not in names:
+            raise unknown(f"{self._call.name} results", name, names)
+        return names.index(name)
 
     def __repr__(self) -> str:
-        wide = max(map(len, self._names))
+        budget = self.budget
+        wide = max(map(len, budget))
         lines = []
-        for name in self._names:
-            shares = ", ".join(f"{n} {100 * s:.0f} %" for n, s in sorted(self.budget[name].items(), key=lambda p: -p[1]) if s > 0.005)
+        for name in budget:
+            shares = ", ".join(f"{n} {100 * s:.0f} %" for n, s in sorted(budget[name].items(), key=lambda p: -p[1]) if s > 0.005)
             lines.append(f"{name:<{wide}}  {self[name]}  [{shares}]")
         return f"{self._call.info['title']}\n" + "\n".join(lines)
 

@@ -27,6 +27,11 @@ impl FirstOrder {
     pub fn outputs(&self) -> &[f64] {
         &self.numbers[..self.count]
     }
+    /// The inputs that have an uncertainty, in order.
+    #[must_use]
+    pub fn varied(&self) -> &[usize] {
+        &self.varied
+    }
     /// Sensitivity of output `j` to the varied input number `k`.
     fn slope(&self, j: usize, k: usize) -> f64 {
         if j < self.count { self.numbers[(k + 1) * self.count + j] } else { f64::NAN }

@@ -69,6 +69,16 @@ impl Draws {
     pub fn trials(&self) -> usize {
         self.trials
     }
+    /// How many outputs each draw has.
+    #[must_use]
+    pub fn outputs(&self) -> usize {
+        self.outputs
+    }
+    /// The draws of one output after the other, each in the order drawn.
+    #[must_use]
+    pub fn into_values(self) -> Vec<f64> {
+        self.values
+    }
     /// The draws of output `j`, in the order drawn.
     #[must_use]
     pub fn of(&self, j: usize) -> &[f64] {
@@ -175,12 +185,4 @@ pub fn monte_carlo<M: Model + ?Sized>(
         first += count;
     }
     Ok(Draws { values, trials, outputs: m })
-}
-
-impl Draws {
-    /// How many outputs each draw has.
-    #[must_use]
-    pub fn outputs(&self) -> usize {
-        self.outputs
-    }
 }
