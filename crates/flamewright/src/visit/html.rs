@@ -17,7 +17,7 @@ table{border-collapse:collapse;width:100%;margin:.3em 0}\
 th,td{text-align:left;vertical-align:top;padding:.12em .6em .12em 0;border-bottom:.3pt solid #999}\
 th{font-weight:bold;border-bottom:.8pt solid #000}section th:first-child{width:34%}\
 td.n{white-space:nowrap;font-variant-numeric:tabular-nums}\
-tr{break-inside:avoid}section{break-inside:auto}h2{break-after:avoid}\
+tr{break-inside:avoid}section{break-inside:auto}h2,tr:has(th+th){break-after:avoid}section th+th:not(:last-child){width:22%}\
 .word{font-weight:bold;white-space:nowrap}.verdict{padding-left:1.2em;font-size:9.5pt;border-bottom:none}\
 .small{font-size:9pt}.box{border:1.2pt solid #000;padding:.4em .8em;margin:.6em 0}\
 ul{margin:.2em 0;padding-left:1.2em}";
@@ -111,7 +111,12 @@ impl Assessment {
             for stage in &stages {
                 *out += &format!("<th>{}</th>", stage.words());
             }
-            *out += if both && outputs { "<th>change</th></tr>\n" } else { "</tr>\n" };
+            // An empty cell keeps the columns of what is given in line with those of what is computed.
+            *out += match (both, outputs) {
+                (true, true) => "<th>change</th></tr>\n",
+                (true, false) => "<td></td></tr>\n",
+                (false, _) => "</tr>\n",
+            };
             let columns = 1 + stages.len() + usize::from(both && outputs);
             for line in rows {
                 *out += &format!("<tr><td>{}</td>", words(line.field.name));
