@@ -54,6 +54,15 @@ fn the_demo_is_assessed_without_a_gap() {
 }
 
 #[test]
+fn what_is_dangerous_stands_first() {
+    let assessment = assessed(DEMO, Some(POLICY));
+    for text in [assessment.to_text(), assessment.to_html()] {
+        let place = |word: &str| text.find(word).unwrap_or_else(|| panic!("{word}: {text}"));
+        assert!(place("at risk") < place("cannot be told apart") && place("cannot be told apart") < place("Not measured."));
+    }
+}
+
+#[test]
 fn readings_with_one_instrument_share_its_error() {
     let record = |instrument: &str| {
         format!(

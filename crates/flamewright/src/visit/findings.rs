@@ -63,6 +63,20 @@ impl Finding {
     }
 }
 
+impl Assessment {
+    /// What the reader has to see first, each with the word for it: defects that the engineer
+    /// recorded, then what was found, the gravest first.
+    pub(crate) fn at_a_glance(&self) -> Vec<(&'static str, String)> {
+        let defects = self.visit.defects.iter().map(|d| ("defect recorded", d.describe()));
+        let found = self.findings.iter().filter(|f| f.severity != Severity::Notice);
+        let mut all: Vec<_> = defects.chain(found.map(|f| (f.severity.words(), f.text.clone()))).collect();
+        if all.is_empty() {
+            all.push(("nothing", "outside a limit, undecided, contradictory or left out; no defect recorded".to_string()));
+        }
+        all
+    }
+}
+
 /// Conditions across parts. Ranges are common practice, no source: they find slips, they judge nothing.
 pub(crate) fn cross_checks(assessment: &Assessment) -> Vec<Finding> {
     let mut findings = Vec::new();

@@ -65,15 +65,8 @@ impl Assessment {
         out += &format!("<tr><th>policy</th><td>{}</td></tr>\n</table>\n", escape(&self.policy_words()));
 
         out += "<h2>At a glance</h2>\n<table>\n";
-        let grave: Vec<_> = self.findings.iter().filter(|f| f.severity != Severity::Notice).collect();
-        if grave.is_empty() && visit.defects.is_empty() {
-            out += "<tr><td>nothing outside a limit, undecided, contradictory or left out</td></tr>\n";
-        }
-        for finding in grave {
-            out += &format!("<tr><td class=\"word\">{}</td><td>{}</td></tr>\n", finding.severity.words(), escape(&finding.text));
-        }
-        for defect in &visit.defects {
-            out += &format!("<tr><td class=\"word\">defect recorded</td><td>{}</td></tr>\n", escape(&defect.describe()));
+        for (word, text) in self.at_a_glance() {
+            out += &format!("<tr><td class=\"word\">{word}</td><td>{}</td></tr>\n", escape(&text));
         }
         out += "</table>\n";
         for group in self.groups() {

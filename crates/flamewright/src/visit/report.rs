@@ -201,20 +201,9 @@ impl Assessment {
         }
 
         out += &format!("{heavy}\nAT A GLANCE\n");
-        let grave = self.findings.iter().filter(|f| f.severity != Severity::Notice);
-        let mut any = false;
-        for finding in grave {
-            any = true;
-            for (i, line) in wrap(&finding.text, WIDTH - 25).iter().enumerate() {
-                out += &format!("  {:<22} {line}\n", if i == 0 { finding.severity.words() } else { "" });
-            }
-        }
-        if !any {
-            out += "  nothing outside a limit, undecided, contradictory or left out\n";
-        }
-        for defect in &visit.defects {
-            for (i, line) in wrap(&defect.describe(), WIDTH - 25).iter().enumerate() {
-                out += &format!("  {:<22} {line}\n", if i == 0 { "defect recorded" } else { "" });
+        for (word, text) in self.at_a_glance() {
+            for (i, line) in wrap(&text, WIDTH - 25).iter().enumerate() {
+                out += &format!("  {:<22} {line}\n", if i == 0 { word } else { "" });
             }
         }
 
