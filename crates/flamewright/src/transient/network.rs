@@ -318,7 +318,8 @@ pub(crate) struct Network {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) enum Firing {
     Fixed(f64),
-    /// Falls from `most` at `band` kelvin below `set_point` of a sensor to `least` at the set point.
+    /// Falls from `most` at `band` kelvin below `set_point` of a sensor to `least` at the set point;
+    /// whoever runs it leaves it at either end, so that the law has no corner inside a step.
     Modulating {
         least: f64,
         most: f64,
@@ -336,19 +337,16 @@ impl Firing {
             Firing::Fixed(power) => power,
             Firing::Modulating { least, most, set_point, band, sensor: number } => {
                 let share = (set_point - sensor(number)) / band;
-                least + (most - least) * share.clamp(0.0, 1.0)
+                least + (most - least) * share
             }
         }
     }
 
     /// Derivative of the power by the temperature of its sensor, W/K.
-    fn slope(&self, sensor: impl Fn(usize) -> f64) -> f64 {
+    fn slope(&self) -> f64 {
         match *self {
             Firing::Fixed(_) => 0.0,
-            Firing::Modulating { least, most, set_point, band, sensor: number } => {
-                let share = (set_point - sensor(number)) / band;
-                if share > 0.0 && share < 1.0 { (least - most) / band } else { 0.0 }
-            }
+            Firing::Modulating { least, most, band, .. } => (least - most) / band,
         }
     }
 }
@@ -640,7 +638,7 @@ impl Model {
     }
 
     /// Heat put in at a state, W.
-    fn firing_power(&self, state: &[f64]) -> f64 {
+    pub(crate) fn firing_power(&self, state: &[f64]) -> f64 {
         self.standing + self.firing.power(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]))
     }
 
@@ -769,9 +767,9 @@ impl Model {
         state[..self.temperatures].iter().copied().fold(around, f64::max)
     }
 
-    /// The temperatures among the values of a state.
-    pub(crate) fn temperatures<'a>(&self, state: &'a [f64]) -> &'a [f64] {
-        &state[..self.temperatures]
+    /// Heat that lies between the temperatures of two states, each mass counted by its size, J.
+    pub(crate) fn heat_between(&self, state: &[f64], other: &[f64]) -> f64 {
+        self.capacity.iter().zip(state).zip(other).map(|((capacity, a), b)| capacity * (a - b).abs()).sum()
     }
 
     /// Largest distance of any temperature from that of another state, K.
@@ -849,7 +847,7 @@ impl System for Model {
 
     fn factor(&mut self, state: &[f64], shift: f64) -> bool {
         let room_temperature = self.room_temperature(state);
-        let slope = self.firing.slope(|sensor| self.sensor_nodes.get(sensor).map_or(f64::NAN, |&node| state[node]));
+        let slope = self.firing.slope();
         let gravity = self.circulates_by_gravity();
         for number in 0..self.chains.len() {
             self.factors.conveyance[number] = self.conveyance(&self.chains[number], state);

@@ -63,8 +63,10 @@ const STAGES: usize = 8;
 const GROWTH: (f64, f64) = (0.2, 8.0);
 /// Stability-bound steps in a row after which the linear-implicit method takes over.
 const STIFF_AFTER: u32 = 8;
-/// `h |lambda|` on the negative real axis where the explicit pair stops being stable (Hairer et al.).
-const STABILITY_LIMIT: f64 = 3.25;
+/// `h |lambda|` from which on a step counts as bound by stability. On the negative real axis the
+/// explicit pair is stable up to 3.3 (Hairer et al.), but the step swings about the limit and a
+/// row of equal cells is not normal: at the limit of such circuits 2.8 to 6 was seen.
+const STABILITY_LIMIT: f64 = 2.5;
 
 pub(crate) struct Solver {
     /// Largest local error accepted in one step, in units of the state.
@@ -153,10 +155,6 @@ impl Solver {
 
     pub(crate) fn state(&self) -> &[f64] {
         &self.state
-    }
-
-    pub(crate) fn rates(&self) -> &[f64] {
-        &self.rates
     }
 
     #[cfg(test)]

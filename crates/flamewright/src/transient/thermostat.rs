@@ -27,19 +27,30 @@ pub(crate) enum Burner {
     /// The high stage runs up to `change` kelvin below the upper operating value, and comes back
     /// where the temperature has fallen a differential below that. W
     TwoStage { low: f64, high: f64, change: f64 },
-    /// Proportional to the fall below the upper operating value over `band` kelvin, never less
-    /// than `least`. W
+    /// Full output up to `band` kelvin below the upper operating value, from there falling in
+    /// proportion to `least` at that value. W
     Modulating { least: f64, most: f64, band: f64 },
 }
 
 impl Burner {
-    pub(crate) fn firing(self, control: &Thermostat, high_stage: bool) -> Firing {
+    /// The heat it gives; `full` while the temperature has not risen to where it turns down.
+    pub(crate) fn firing(self, control: &Thermostat, full: bool) -> Firing {
         match self {
             Burner::Fixed(power) => Firing::Fixed(power),
-            Burner::TwoStage { low, high, .. } => Firing::Fixed(if high_stage { high } else { low }),
+            Burner::TwoStage { low, high, .. } => Firing::Fixed(if full { high } else { low }),
+            Burner::Modulating { most, .. } if full => Firing::Fixed(most),
             Burner::Modulating { least, most, band } => {
                 Firing::Modulating { least, most, set_point: control.upper, band, sensor: control.sensor }
             }
+        }
+    }
+
+    /// Where it turns down on rising temperature and goes back to full output on falling, K.
+    pub(crate) fn turns_down(self, control: &Thermostat) -> Option<(f64, f64)> {
+        match self {
+            Burner::Fixed(_) => None,
+            Burner::TwoStage { change, .. } => Some((control.upper - change, control.lower - change)),
+            Burner::Modulating { band, .. } => Some((control.upper - band, control.upper - band)),
         }
     }
 }

@@ -153,22 +153,19 @@ impl WarmUp {
         let controls = Controls { anti_cycling: input.anti_cycling_delay.si(), ..fired.controls(self.turndown, cut_in) };
         let controls = controls.under(&self.demand);
         let mark = Mark { node, level: input.target_temperature.si(), direction: Direction::Rising };
-        let (mut stops, mut trip, mut reached, mut holds) = (0.0, f64::NAN, None, false);
-        let (mut recurrence, mut changes_left) = (Recurrence::default(), self.demand.changes.len());
+        let (mut stops, mut trip, mut reached) = (0.0, f64::NAN, None);
+        let (mut recurrence, mut holds, mut changes_left) = (Recurrence::default(), false, self.demand.changes.len());
         let outcome = run(&mut laid.model, &controls, &[mark], Peak::Kept(node), &Bounds::USUAL, None, |what, time, model, state| {
             if let Some(list) = switchings.as_deref_mut() {
                 list.note(what, time, state);
             }
+            // The target not being reached in a cycle that repeats, it never is.
+            holds = recurrence.repeats(what, model, state) && changes_left == 0;
             match what {
                 What::Mark(_) => reached = Some(time),
                 What::BurnerStops => stops += 1.0,
                 What::LimitTrips => trip = time,
-                What::Demand(_) => {
-                    changes_left -= 1;
-                    recurrence.forget();
-                }
-                // The target not being reached in a cycle that repeats, it never is.
-                What::BurnerLights => holds = changes_left == 0 && recurrence.repeats(model.temperatures(state)),
+                What::Demand(_) => changes_left -= 1,
                 _ => {}
             }
             if reached.is_some() || holds || stops >= MOST_STOPS { Then::Stop } else { Then::GoOn }
