@@ -2912,7 +2912,7 @@ struct circuit_cycling_output {
     /// Temperature of the block's water at which the plant comes to rest, where the burner burns or stands
     /// without end; NaN means: burner or stages cycle, or not found.
     kelvin steady_temperature;
-    /// Cycles until they repeat to one part in 10^9.
+    /// Cycles until they repeat.
     ratio settling_count;
     /// Time followed: until the cycles repeat, or the plant comes to rest, or 500 cycles or a week are
     /// over; NaN means: the sum did not end.

@@ -1847,7 +1847,7 @@ class CircuitCyclingResult(Record):
         """Temperature of the block's water at which the plant comes to rest, where the burner burns or stands without end. [°C]"""
     @property
     def settling_count(self) -> Value:
-        """Cycles until they repeat to one part in 10^9. [number]"""
+        """Cycles until they repeat. [number]"""
     @property
     def followed_time(self) -> Value:
         """Time followed: until the cycles repeat, or the plant comes to rest, or 500 cycles or a week are over. [min]"""
