@@ -118,7 +118,7 @@ def main() -> None:
             "one call": (lambda: [solve(**record) for record in records], PIPES),
             "NumPy": (lambda: [by_numpy(*part) for part in parts], rows),
             "columns": (
-                lambda: fw.pipe_heat_loss(**columns, wall_thickness="0 mm", wall_conductivity="385 W/(m K)", emissivity=EMISSIVITY),
+                lambda: fw.pipe_heat_loss(**columns, wall_thickness="0 mm", wall_conductivity="385 W/(m K)", emissivity=EMISSIVITY, outputs=["heat_loss_per_length"]),
                 rows,
             ),
         }

@@ -148,7 +148,7 @@ typedef struct {
 
 // One output of a batch.
 typedef struct {
-    // Where the value of the first row goes, SI.
+    // Where the value of the first row goes, SI; NULL where this output is not wanted.
     double *values;
     // Bytes from one row to the next.
     size_t stride;
@@ -4754,7 +4754,8 @@ fw_status fw_evaluate(const fw_context *context,
 
 // Evaluates `rows` rows of whatever calculation `context` is of, from and to columns in field
 // order, SI. A row that is refused gets NaN in every output and says why in `row_status` (NULL if
-// not wanted), where FW_ROW_OK, FW_ROW_NOTICE and so on are written; no row is lost.
+// not wanted), where FW_ROW_OK, FW_ROW_NOTICE and so on are written; no row is lost. An output whose
+// `values` is NULL is not wanted and not written; status and the other outputs are the same then.
 fw_status fw_evaluate_columns(const fw_context *context,
                               size_t rows,
                               const fw_column *inputs,

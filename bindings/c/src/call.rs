@@ -54,7 +54,7 @@ pub struct fw_column {
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct fw_column_out {
-    /// Where the value of the first row goes, SI.
+    /// Where the value of the first row goes, SI; NULL where this output is not wanted.
     pub values: *mut f64,
     /// Bytes from one row to the next.
     pub stride: usize,
@@ -172,7 +172,7 @@ impl Face {
             outputs.keeps_clear_of(&inputs, SAME_ROW)?;
             let of_field = |span: &Span, i: usize| Span { start: span.start.wrapping_add(i), ..*span };
             let given: [Span; INPUTS] = std::array::from_fn(|i| of_field(&inputs, i));
-            let wanted: [Span; OUTPUTS] = std::array::from_fn(|i| of_field(&outputs, i));
+            let wanted: [Option<Span>; OUTPUTS] = std::array::from_fn(|i| Some(of_field(&outputs, i)));
             if !row_status.is_null() {
                 let status = Span::new("row_status", row_status.cast_const(), size_of::<u16>(), size_of::<u16>(), rows)?;
                 inputs.keeps_clear_of(&status, NEVER)?;
@@ -258,10 +258,16 @@ impl<T> Span<T> {
 /// # Safety
 /// The spans hold `rows` readable inputs and writable outputs, and no output lies over the input of
 /// another row; `row_status` is NULL or holds `rows` places.
-unsafe fn all_rows(context: &fw_context, rows: usize, inputs: &[Span], outputs: &[Span], row_status: *mut u16) -> Result<(), Failure> {
+unsafe fn all_rows(
+    context: &fw_context,
+    rows: usize,
+    inputs: &[Span],
+    outputs: &[Option<Span>],
+    row_status: *mut u16,
+) -> Result<(), Failure> {
     let length = CHUNK.min(rows);
     let mut given = vec![0.0; length * inputs.len()];
-    let mut wanted = vec![0.0; length * outputs.len()];
+    let mut results = vec![0.0; length * outputs.len()];
     let mut status = vec![Status::OK; length];
     for first in (0..rows).step_by(CHUNK) {
         let count = CHUNK.min(rows - first);
@@ -278,10 +284,11 @@ unsafe fn all_rows(context: &fw_context, rows: usize, inputs: &[Span], outputs: 
                 Column::Values(values)
             });
         }
-        let mut targets: Vec<&mut [f64]> = wanted.chunks_exact_mut(length).map(|c| c.get_mut(..count).unwrap_or_default()).collect();
+        let mut targets: Vec<Option<&mut [f64]>> =
+            outputs.iter().zip(results.chunks_exact_mut(length)).map(|(span, c)| span.and_then(|_| c.get_mut(..count))).collect();
         let status = status.get_mut(..count).unwrap_or_default();
         context.columns().evaluate_into(&columns, &mut targets, status)?;
-        for (span, values) in outputs.iter().zip(&targets) {
+        for (span, values) in outputs.iter().zip(&targets).filter_map(|(span, values)| Some((span.as_ref()?, values.as_ref()?))) {
             for (row, value) in values.iter().enumerate() {
                 // SAFETY: as above; the span was made from a pointer that may be written.
                 unsafe { span.start.cast_mut().byte_add((first + row) * span.stride).write(*value) };
@@ -339,7 +346,8 @@ pub unsafe extern "C" fn fw_evaluate(
 
 /// Evaluates `rows` rows of whatever calculation `context` is of, from and to columns in field
 /// order, SI. A row that is refused gets NaN in every output and says why in `row_status` (NULL if
-/// not wanted), where FW_ROW_OK, FW_ROW_NOTICE and so on are written; no row is lost.
+/// not wanted), where FW_ROW_OK, FW_ROW_NOTICE and so on are written; no row is lost. An output whose
+/// `values` is NULL is not wanted and not written; status and the other outputs are the same then.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn fw_evaluate_columns(
     context: *const fw_context,
@@ -371,18 +379,19 @@ pub unsafe extern "C" fn fw_evaluate_columns(
             .zip(inputs)
             .map(|(f, c)| Span::new(f.name, c.values, c.stride, DOUBLE, rows))
             .collect::<Result<_, _>>()?;
-        let wanted: Vec<Span> = entry
+        let wanted: Vec<Option<Span>> = entry
             .outputs()
             .iter()
             .zip(outputs)
-            .map(|(f, c)| Span::new(f.name, c.values.cast_const(), c.stride, DOUBLE, rows))
+            .map(|(f, c)| (!c.values.is_null()).then(|| Span::new(f.name, c.values.cast_const(), c.stride, DOUBLE, rows)).transpose())
             .collect::<Result<_, _>>()?;
-        wanted.iter().try_for_each(Span::takes_every_row)?;
-        for (i, span) in wanted.iter().enumerate() {
+        let written: Vec<Span> = wanted.iter().copied().flatten().collect();
+        written.iter().try_for_each(Span::takes_every_row)?;
+        for (i, span) in written.iter().enumerate() {
             for input in &given {
                 span.keeps_clear_of(input, SAME_ROW)?;
             }
-            for (j, other) in wanted.iter().enumerate() {
+            for (j, other) in written.iter().enumerate() {
                 if i != j {
                     span.keeps_clear_of(other, NEVER)?;
                 }
@@ -390,7 +399,7 @@ pub unsafe extern "C" fn fw_evaluate_columns(
         }
         if !row_status.is_null() {
             let status = Span::new("row_status", row_status.cast_const(), size_of::<u16>(), size_of::<u16>(), rows)?;
-            for span in given.iter().chain(&wanted) {
+            for span in given.iter().chain(&written) {
                 span.keeps_clear_of(&status, NEVER)?;
             }
         }

@@ -205,6 +205,23 @@ static void batches_lose_no_row(void)
         CHECK(same(density[i], rows[i].output.density));
         CHECK(same(others[6 * ROWS + i], rows[i].output.saturation_pressure));
     }
+    /* Only one of the outputs, the others left alone. */
+    memset(density, 0, ROWS * sizeof *density);
+    memset(others, 0, 7 * ROWS * sizeof *others);
+    for (int i = 1; i < 8; i++) {
+        outputs[i].values = NULL;
+    }
+    CHECK(fw_evaluate_columns(context, ROWS, inputs, 2, outputs, 8, status) == FW_OK);
+    for (int i = 0; i < ROWS; i++) {
+        CHECK(same(density[i], rows[i].output.density));
+        CHECK((status[i] >= FW_ROW_FIELD) == isnan(density[i]));
+    }
+    for (int i = 0; i < 7 * ROWS; i++) {
+        CHECK(others[i] == 0.0);
+    }
+    for (int i = 1; i < 8; i++) {
+        outputs[i].values = others + (i - 1) * ROWS;
+    }
     CHECK(fw_evaluate_columns(context, ROWS, inputs, 1, outputs, 8, NULL) == FW_WRONG_COUNT);
     CHECK(fw_evaluate_columns(context, 0, inputs, 2, outputs, 8, NULL) == FW_OK);
     outputs[1].values = density;

@@ -74,11 +74,12 @@ fn stated(
     Ok((measured.value, measured.standard(), measured.freedom(), measured.distribution().word()))
 }
 
-/// Fixes the settings of a calculation.
+/// Fixes the settings of a calculation; `plain` keeps columns to the instructions of every processor.
 #[pyfunction]
-fn prepare(py: Python<'_>, name: &str, settings: &Bound<'_, PyAny>) -> PyResult<prepared::Prepared> {
+#[pyo3(signature = (name, settings, plain=false))]
+fn prepare(py: Python<'_>, name: &str, settings: &Bound<'_, PyAny>, plain: bool) -> PyResult<prepared::Prepared> {
     let settings = node_of(settings, 0)?;
-    prepared::Prepared::new(py, name, &settings)
+    prepared::Prepared::new(py, name, &settings, plain)
 }
 
 /// Assesses a visit given as a dict, TOML or JSON text, by a policy given likewise or `None`.

@@ -10,11 +10,11 @@ use flamewright::node::Node;
 use flamewright::uncertainty::{Covariance, Distribution, first_order, monte_carlo};
 use flamewright_columns::arrow::Options;
 use flamewright_columns::{Column, Columns, Status};
-use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
+use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
-use pyo3::types::{PyDict, PyString, PyTuple, PyType};
+use pyo3::types::{PyDict, PySlice, PyString, PyTuple, PyType};
 use std::sync::Arc;
 
 /// More fields than any calculation has.
@@ -36,8 +36,9 @@ fn words(notices: Vec<Notice>) -> Vec<(String, String, String)> {
 }
 
 impl Prepared {
-    pub(crate) fn new(py: Python<'_>, name: &str, settings: &Node) -> PyResult<Self> {
+    pub(crate) fn new(py: Python<'_>, name: &str, settings: &Node, plain: bool) -> PyResult<Self> {
         let columns = flamewright_columns::columns(name, settings).map_err(|e| error(py, &e))?;
+        let columns = if plain { columns.plain() } else { columns };
         let inputs = columns.entry().inputs();
         let names = inputs.iter().map(|f| PyString::intern(py, f.name).unbind()).collect();
         let defaults = inputs.iter().map(|f| f.default).collect();
@@ -85,6 +86,43 @@ impl Prepared {
     }
 }
 
+/// Rows from which a result has memory of its own, so that one kept does not keep the others.
+const MANY: usize = 1 << 19;
+
+/// Memory for results. Those of a short batch share one block: an allocator keeps a piece of that size for
+/// the next batch, where twenty pieces are given back to the system and come as fresh pages each time,
+/// which costs as much as the sums.
+struct Results<'py> {
+    blocks: Vec<Bound<'py, PyArray1<f64>>>,
+    /// Numbers from the beginning of one column to that of the next.
+    stride: usize,
+}
+
+impl<'py> Results<'py> {
+    fn new(py: Python<'py>, count: usize, rows: usize) -> PyResult<Self> {
+        // Columns that begin a multiple of a page apart would meet in the same lines of the cache.
+        let stride = if rows < 512 { rows.next_multiple_of(8) } else { rows.next_multiple_of(512) + 8 }.max(1);
+        let (blocks, columns) = if rows < MANY { (1, count) } else { (count, 1) };
+        let length = columns.checked_mul(stride).ok_or_else(|| PyTypeError::new_err("too many rows"))?;
+        // SAFETY: numbers without a value of their own yet; every row of every column is written before
+        // Python sees it, and what lies between columns is never shown.
+        #[allow(unsafe_code)]
+        let block = || unsafe { PyArray1::<f64>::new(py, length, false) };
+        Ok(Self { blocks: (0..blocks).map(|_| block()).collect(), stride })
+    }
+
+    /// The columns as arrays of `rows` numbers.
+    fn columns(&self, py: Python<'py>, rows: usize) -> PyResult<Vec<Bound<'py, PyAny>>> {
+        let mut columns = Vec::new();
+        for block in &self.blocks {
+            for start in (0..block.len()).step_by(self.stride) {
+                columns.push(block.get_item(PySlice::new(py, start as isize, (start + rows) as isize, 1))?);
+            }
+        }
+        Ok(columns)
+    }
+}
+
 #[pymethods]
 impl Prepared {
     /// Names of the input fields, in order.
@@ -122,13 +160,16 @@ impl Prepared {
         new.bind(py).call1((result, values))
     }
 
-    /// Columns of SI values (arrays of one length, or single numbers) in field order.
+    /// Columns of SI values (arrays of one length, or single numbers) in field order; gives the results
+    /// whose places are `wanted`, or all, and the status.
+    #[pyo3(signature = (inputs, rows, wanted=None))]
     fn evaluate_columns<'py>(
         &self,
         py: Python<'py>,
         inputs: Vec<Bound<'py, PyAny>>,
         rows: usize,
-    ) -> PyResult<(Vec<Bound<'py, PyArray1<f64>>>, Bound<'py, PyArray1<u16>>)> {
+        wanted: Option<Vec<usize>>,
+    ) -> PyResult<(Vec<Bound<'py, PyAny>>, Bound<'py, PyArray1<u16>>)> {
         let arrays: Vec<Option<PyReadonlyArray1<'py, f64>>> = inputs.iter().map(|i| i.extract().ok()).collect();
         let mut given = Vec::with_capacity(inputs.len());
         for (array, object) in arrays.iter().zip(&inputs) {
@@ -138,17 +179,28 @@ impl Prepared {
             });
         }
         let count = self.columns.entry().outputs().len();
-        let outputs: Vec<_> = (0..count).map(|_| PyArray1::<f64>::zeros(py, rows, false)).collect();
-        let mut writable: Vec<_> = outputs.iter().map(PyArrayMethods::readwrite).collect();
-        let mut targets = Vec::with_capacity(count);
-        for target in &mut writable {
-            targets.push(target.as_slice_mut().map_err(|_| PyTypeError::new_err("result columns must be contiguous"))?);
+        let wanted = wanted.unwrap_or_else(|| (0..count).collect());
+        let results = Results::new(py, wanted.len(), rows)?;
+        let status = PyArray1::<u16>::zeros(py, rows, false);
+        {
+            let mut writable: Vec<_> = results.blocks.iter().map(PyArrayMethods::readwrite).collect();
+            let mut columns = Vec::with_capacity(wanted.len());
+            for block in &mut writable {
+                let block = block.as_slice_mut().map_err(|_| PyTypeError::new_err("result columns must be contiguous"))?;
+                columns.extend(block.chunks_exact_mut(results.stride).map(|column| &mut column[..rows]));
+            }
+            let mut targets: Vec<Option<&mut [f64]>> = (0..count).map(|_| None).collect();
+            for (place, column) in wanted.iter().zip(columns) {
+                *targets.get_mut(*place).ok_or_else(|| PyTypeError::new_err("there is no such result"))? = Some(column);
+            }
+            let mut status = status.readwrite();
+            let status = status.as_slice_mut().map_err(|_| PyTypeError::new_err("the status must be contiguous"))?;
+            // SAFETY: a `Status` is laid out as the `u16` in it, any of which it may be.
+            #[allow(unsafe_code)]
+            let status = unsafe { &mut *(std::ptr::from_mut(status) as *mut [Status]) };
+            py.detach(|| self.columns.evaluate_into(&given, &mut targets, status)).map_err(|e| error(py, &e))?;
         }
-        let mut status = vec![Status::OK; rows];
-        py.detach(|| self.columns.evaluate_into(&given, &mut targets, &mut status)).map_err(|e| error(py, &e))?;
-        let status = PyArray1::from_iter(py, status.iter().map(|s| s.0));
-        drop(writable);
-        Ok((outputs, status))
+        Ok((results.columns(py, rows)?, status))
     }
 
     /// The calculation laid over an Arrow table; `constants` are in SI units.

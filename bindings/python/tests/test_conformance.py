@@ -15,6 +15,7 @@ from pathlib import Path
 
 import flamewright as fw
 import numpy as np
+import pyarrow as pa
 import pytest
 
 TARGET = Path(os.environ.get("CARGO_TARGET_DIR", Path(__file__).resolve().parents[3] / "target"))
@@ -106,6 +107,72 @@ def test_columns(cases):
                 assert status[k] >= 0x100 and np.isnan(got).all(), (name, rows[k])
             else:
                 assert status[k] < 0x100 and same(got, doubles(reading["output"])), (name, rows[k])
+
+
+def test_columns_of_the_results_wanted(cases):
+    """Some of the results, in whatever order they are asked for, are those of all of them."""
+    for case in cases:
+        calculation = fw._flamewright.prepare(case["calculation"], case["settings"])
+        rows = np.array([doubles(reading["input"]) for reading in case["readings"]])
+        columns = [np.ascontiguousarray(rows[:, i]) for i in range(rows.shape[1])]
+        every, status = calculation.evaluate_columns(columns, len(rows))
+        wanted = list(range(len(every)))[::-2]
+        some, again = calculation.evaluate_columns(columns, len(rows), wanted)
+        assert (status == again).all() and len(some) == len(wanted)
+        assert all(same(column, every[place]) for place, column in zip(wanted, some, strict=True)), case["calculation"]
+
+
+def test_columns_with_every_choice_of_instructions(cases):
+    """The wheel is optimised, which is what could tell vector instructions from plain ones; cut in other places too."""
+    for case in cases:
+        name = case["calculation"]
+        rows = np.array([doubles(reading["input"]) for reading in case["readings"]])
+        columns = [np.ascontiguousarray(rows[:, i]) for i in range(rows.shape[1])]
+        chosen, plain = (fw._flamewright.prepare(name, case["settings"], plain) for plain in (False, True))
+        every, status = chosen.evaluate_columns(columns, len(rows))
+        again, status_again = plain.evaluate_columns(columns, len(rows))
+        late, status_late = chosen.evaluate_columns([column[1:] for column in columns], len(rows) - 1)
+        assert (status == status_again).all() and (status[1:] == status_late).all(), name
+        for one, other, cut in zip(every, again, late, strict=True):
+            assert same(one, other) and same(one[1:], cut), name
+
+
+def kind_of(reason, rules):
+    """The kind of refusal that the words of a row stand for."""
+    if reason == "the calculation has no solution there":
+        return "no_solution"
+    why = reason.split(": ", 1)[1]
+    kinds = {"missing or not a number": "missing", "not finite": "not_finite"}
+    return kinds.get(why) or ("refused" if why in rules else "out_of_range")
+
+
+@pytest.mark.parametrize("null", [False, True], ids=["nan", "null"])
+def test_arrow(cases, null):
+    """Values bit for bit; a row that a single call refuses is null and gives the same field and kind."""
+    options = {"units": "si", "output_units": "si", "keep": False}
+    for case in cases:
+        name, readings = case["calculation"], case["readings"]
+        entry = entries()[name]
+        calculation = fw._flamewright.prepare(name, case["settings"])
+        rows = np.array([doubles(reading["input"]) for reading in readings])
+        fields = [field["name"] for field in entry["inputs"]]
+        table = pa.table({field: pa.array(rows[:, i], from_pandas=null) for i, field in enumerate(fields)})
+        laid = pa.table(calculation.over(table, options, []))
+        assert laid.num_rows == len(readings), name
+        columns = [laid.column(field["name"]).to_numpy() for field in entry["outputs"]]
+        _, status = calculation.evaluate_columns([np.ascontiguousarray(rows[:, i]) for i in range(len(fields))], len(rows))
+        assert laid.column("status").to_pylist() == status.tolist(), name
+        rules = {rule["text"] for rule in entry["rules"]}
+        for k, (reading, reason) in enumerate(zip(readings, laid.column("reason").to_pylist(), strict=True)):
+            expected = reading.get("error")
+            if expected is None:
+                assert reason is None and status[k] < 0x100, (name, rows[k])
+                assert same([column[k] for column in columns], doubles(reading["output"])), (name, rows[k])
+                continue
+            assert all(laid.column(field["name"])[k].as_py() is None for field in entry["outputs"]), (name, rows[k])
+            assert kind_of(reason, rules) == expected["kind"], (name, reason, expected)
+            if expected["kind"] != "no_solution":
+                assert reason.split(":")[0] == expected["field"], (name, reason, expected)
 
 
 def said_by_c(library):

@@ -164,3 +164,35 @@ def test_results_go_in_again():
     assert fw.liquid_water(temperature=fw.boiling_point(water_pressure="0 bar").boiling_point, pressure="2 bar").density.magnitude == pytest.approx(958, abs=1)
     with pytest.raises(fw.Error, match="temperature"):
         fw.liquid_water(temperature=water.saturation_pressure)
+
+
+def test_only_the_results_wanted():
+    given = {"temperature": ([20.0, -40.0, 60.0], "degC"), "pressure": "2 bar"}
+    every, some = fw.liquid_water(**given), fw.liquid_water(**given, outputs=["dynamic_viscosity", "density"])
+    # In the order of the fields, with the same bits and the same status.
+    assert list(some) == ["density", "dynamic_viscosity"]
+    assert all(np.array_equal(some.si[name], every.si[name], equal_nan=True) for name in some)
+    assert some.status.tolist() == every.status.tolist() and some.refused() == every.refused()
+    assert list(fw.liquid_water(temperature="20 degC", outputs=["density"])) == ["density"]
+    with pytest.raises(AttributeError, match="density"):
+        _ = some.thermal_conductivity
+    for wanted in (["densty"], "density"):
+        with pytest.raises(fw.Error, match="density"):
+            fw.liquid_water(**given, outputs=wanted)
+    # None at all still says what became of each row; no rows give none.
+    assert list(fw.liquid_water(**given, outputs=[])) == [] and len(fw.liquid_water(**given, outputs=[]).status) == 3
+    assert fw.liquid_water(temperature=(np.empty(0), "degC"), outputs=["density"]).density.si.shape == (0,)
+
+
+@pytest.mark.parametrize("rows", [1, 7, 511, 512, 4096, 524_287, 524_288])
+def test_results_of_any_length_are_apart(rows):
+    """Results that share memory are neighbours, not each other."""
+    temperatures = np.linspace(280.0, 370.0, rows)
+    water = fw.liquid_water.evaluate(temperature=temperatures, pressure=2e5)
+    ends = [fw.liquid_water.evaluate(temperature=float(temperatures[k]), pressure=2e5) for k in (0, -1)]
+    for name in water:
+        column = water.si[name]
+        assert column.shape == (rows,) and [column[0], column[-1]] == [end.si[name] for end in ends], name
+    for name in water:
+        water.si[name][:] = -1.0
+        assert all((water.si[other] != -1.0).any() for other in list(water)[list(water).index(name) + 1 :])

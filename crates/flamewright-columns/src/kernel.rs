@@ -21,27 +21,26 @@ pub struct Columns {
     kernel: Box<dyn Kernel>,
     scalar: Box<dyn Prepared>,
     settings: Node,
+    plain: bool,
 }
 
-/// Where results go: a mutable column a field, and the status.
+/// Where results go: the place of a result field and its column, for each that is wanted; and the status.
 pub(crate) struct Target<'a> {
-    pub(crate) columns: Vec<&'a mut [f64]>,
+    pub(crate) columns: Vec<(usize, &'a mut [f64])>,
     pub(crate) status: &'a mut [Status],
 }
 
 trait Kernel: Send + Sync {
-    fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>);
-    /// As [`rows`](Self::rows), with the instructions that every processor of the kind has.
-    #[cfg(test)]
-    fn rows_plain(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>);
+    /// `plain` keeps to the instructions that every processor of the kind has.
+    fn rows(&self, plain: bool, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>);
 }
 
 struct Of<C>(C);
 
 impl<C: Calculation> Kernel for Of<C> {
-    fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
+    fn rows(&self, plain: bool, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
         #[cfg(target_arch = "x86_64")]
-        if std::arch::is_x86_feature_detected!("avx2") {
+        if !plain && std::arch::is_x86_feature_detected!("avx2") {
             // SAFETY: the processor was just found to have the feature the function is compiled for.
             #[allow(unsafe_code)]
             unsafe {
@@ -49,10 +48,7 @@ impl<C: Calculation> Kernel for Of<C> {
             }
             return;
         }
-        rows(&self.0, inputs, first, target);
-    }
-    #[cfg(test)]
-    fn rows_plain(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
+        let _ = plain;
         rows(&self.0, inputs, first, target);
     }
 }
@@ -113,12 +109,12 @@ fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, ta
                 }
             }
         }
-        for (column, lanes) in target.columns.iter_mut().zip(result.as_ref()) {
+        for (place, column) in &mut target.columns {
+            let lanes = &result.as_ref()[*place];
             let rest = &mut column[start..];
-            // A whole block is eight plain stores; a length known only at run time would be a call.
             match rest.first_chunk_mut::<LANES>() {
                 Some(whole) => *whole = *lanes,
-                None => rest.copy_from_slice(&lanes[..width]),
+                None => store_part(rest, lanes),
             }
         }
         start += width;
@@ -190,6 +186,16 @@ fn fill_part(lanes: &mut [f64; LANES], rest: &[f64]) {
     }
 }
 
+/// Stores the lanes of the last block that have a row. Apart, because in line the compiler would make
+/// one copy of a length known only at run time, a call, of this and of the plain stores of whole blocks.
+#[cold]
+#[inline(never)]
+fn store_part(rest: &mut [f64], lanes: &[f64; LANES]) {
+    for (value, lane) in rest.iter_mut().zip(lanes) {
+        *value = *lane;
+    }
+}
+
 /// Computes the lanes of a block that were not refused, one by one.
 #[cold]
 #[inline(never)]
@@ -226,10 +232,18 @@ impl Columns {
         &self.settings
     }
 
+    /// The same with the instructions that every processor of the kind has, whatever this one can do
+    /// besides: the same results to the bit, only slower. It is there to show that.
+    #[must_use]
+    pub fn plain(mut self) -> Self {
+        self.plain = true;
+        self
+    }
+
     /// As many rows as `target` has, from row `first` of `inputs`, which were checked.
     #[cfg(feature = "arrow")]
     pub(crate) fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
-        self.kernel.rows(inputs, first, target);
+        self.kernel.rows(self.plain, inputs, first, target);
     }
 
     /// Evaluates `rows` rows; columns in field order.
@@ -240,39 +254,41 @@ impl Columns {
         let fields = self.entry().outputs();
         let mut columns: Vec<Vec<f64>> = fields.iter().map(|_| vec![0.0; rows]).collect();
         let mut status = vec![Status::OK; rows];
-        let mut targets: Vec<&mut [f64]> = columns.iter_mut().map(Vec::as_mut_slice).collect();
+        let mut targets: Vec<Option<&mut [f64]>> = columns.iter_mut().map(|c| Some(c.as_mut_slice())).collect();
         self.evaluate_into(inputs, &mut targets, &mut status)?;
         Ok(Table { fields, columns, status })
     }
 
-    /// Evaluates into columns that the caller owns, in field order; as many rows as `status` has.
+    /// Evaluates into columns that the caller owns, in field order, `None` for a result that is not
+    /// wanted; as many rows as `status` has. Whatever is wanted, the status is that of the whole calculation.
     ///
     /// # Errors
     /// Another number of columns than fields, or a column of another length.
-    pub fn evaluate_into(&self, inputs: &[Column<'_>], outputs: &mut [&mut [f64]], status: &mut [Status]) -> Result<(), Error> {
+    pub fn evaluate_into(&self, inputs: &[Column<'_>], outputs: &mut [Option<&mut [f64]>], status: &mut [Status]) -> Result<(), Error> {
         let rows = status.len();
         self.check(inputs, rows)?;
-        if outputs.len() != self.entry().outputs().len() || outputs.iter().any(|c| c.len() != rows) {
+        if outputs.len() != self.entry().outputs().len() || outputs.iter().flatten().any(|c| c.len() != rows) {
             return Err(Error::bad_setting("outputs", "", &format!("{} columns of {rows} rows are needed", self.entry().outputs().len())));
         }
         let mut chunks = Vec::with_capacity(rows.div_ceil(CHUNK));
-        let mut rest: Vec<&mut [f64]> = outputs.iter_mut().map(|c| &mut **c).collect();
+        let mut rest: Vec<(usize, &mut [f64])> =
+            outputs.iter_mut().enumerate().filter_map(|(place, c)| c.as_deref_mut().map(|c| (place, c))).collect();
         for status in status.chunks_mut(CHUNK) {
             let (mut columns, mut after) = (Vec::with_capacity(rest.len()), Vec::with_capacity(rest.len()));
-            for column in rest {
+            for (place, column) in rest {
                 let (head, tail) = column.split_at_mut(status.len());
-                columns.push(head);
-                after.push(tail);
+                columns.push((place, head));
+                after.push((place, tail));
             }
             rest = after;
             chunks.push(Target { columns, status });
         }
         if chunks.len() == 1 {
             for target in &mut chunks {
-                self.kernel.rows(inputs, 0, target);
+                self.kernel.rows(self.plain, inputs, 0, target);
             }
         } else {
-            chunks.par_iter_mut().enumerate().for_each(|(i, target)| self.kernel.rows(inputs, i * CHUNK, target));
+            chunks.par_iter_mut().enumerate().for_each(|(i, target)| self.kernel.rows(self.plain, inputs, i * CHUNK, target));
         }
         Ok(())
     }
@@ -331,7 +347,7 @@ impl<C: Calculation> ColumnsEntry for EntryOf<C> {
     }
     fn prepare(&self, settings: &Node) -> Result<Columns, Error> {
         let build = || C::from_settings(&Settings::new(settings, <C as Context>::SETTINGS)?);
-        Ok(Columns { kernel: Box::new(Of(build()?)), scalar: erase(build()?), settings: settings.clone() })
+        Ok(Columns { kernel: Box::new(Of(build()?)), scalar: erase(build()?), settings: settings.clone(), plain: false })
     }
 }
 
@@ -361,7 +377,8 @@ mod tests {
     use flamewright_trials::{SLOW, needed_settings};
 
     /// Every result with every choice of instructions, and cut into blocks in other places, to the bit.
-    /// The optimiser is what could tell them apart, so it is `cargo test --release` that tries it.
+    /// The optimiser is what could tell them apart: the tests of the Python package try the same on its
+    /// wheel, which is optimised, and `cargo test --release` does here.
     #[test]
     fn instruction_sets_and_blocks_give_the_same_bits() {
         let mut walked = 0;
@@ -390,13 +407,11 @@ mod tests {
                 let mut status = vec![Status::OK; rows];
                 for cut in cuts.windows(2) {
                     let (from, to) = (cut[0], cut[1]);
-                    let mut target =
-                        Target { columns: results.iter_mut().map(|c| &mut c[from..to]).collect(), status: &mut status[from..to] };
-                    if plain {
-                        columns.kernel.rows_plain(&inputs, from, &mut target);
-                    } else {
-                        columns.kernel.rows(&inputs, from, &mut target);
-                    }
+                    let mut target = Target {
+                        columns: results.iter_mut().map(|c| &mut c[from..to]).enumerate().collect(),
+                        status: &mut status[from..to],
+                    };
+                    columns.kernel.rows(plain, &inputs, from, &mut target);
                 }
                 let values: Vec<u64> = results.iter().flatten().map(|v| if v.is_nan() { u64::MAX } else { v.to_bits() }).collect();
                 (values, status)

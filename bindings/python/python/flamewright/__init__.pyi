@@ -81,6 +81,7 @@ class CombustionAirFlow(Calculation[CombustionAirFlowResult]):
         net_calorific_value: _Quantity,
         stoichiometric_air: _Number,
         excess_air_ratio: _Number,
+        outputs: Sequence[str] | None = ...,
     ) -> CombustionAirFlowResult:
         """Gas rate and air flow of a burner from its net heat input, the gas and the excess air ratio."""
 
@@ -203,6 +204,7 @@ class CombustionProducts(Calculation[CombustionProductsResult]):
         relative_humidity: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
         fuel_compression_factor: _Number | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> CombustionProductsResult:
         """Stoichiometric air, dry and wet flue gas, largest carbon dioxide, composition, dew point and amounts per heat input of a fuel, at any excess air ratio from 1, with humid air."""
 
@@ -241,6 +243,7 @@ class FlameTemperature(Calculation[FlameTemperatureResult]):
         air_temperature: _Quantity | None = ...,
         relative_humidity_20: _Quantity | None = ...,
         pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FlameTemperatureResult:
         """Temperature of the flame if no heat left it, with dissociation in chemical equilibrium and for complete combustion, and the carbon monoxide and nitric oxide that belong to it."""
 
@@ -276,6 +279,7 @@ class GasEnthalpy(Calculation[GasEnthalpyResult]):
         self,
         *,
         temperature: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> GasEnthalpyResult:
         """Heat of one mole of each flue gas above 25 °C."""
 
@@ -299,6 +303,7 @@ class SaturatedWater(Calculation[SaturatedWaterResult]):
         self,
         *,
         temperature: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> SaturatedWaterResult:
         """Vapour pressure, heat of vaporisation and liquid enthalpy of water from 0 to 100 °C."""
 
@@ -333,6 +338,7 @@ class CarbonMonoxide(Calculation[CarbonMonoxideResult]):
         air_oxygen: _Quantity | None = ...,
         reference_oxygen: _Quantity | None = ...,
         carbon_dioxide_maximum: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> CarbonMonoxideResult:
         """CO/CO2 ratio, air-free carbon monoxide from oxygen or from carbon dioxide, and carbon monoxide at a reference oxygen."""
 
@@ -415,6 +421,7 @@ class FlueAnalysis(Calculation[FlueAnalysisResult]):
         carbon_dioxide_dry: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
         relative_humidity: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FlueAnalysisResult:
         """Excess air, derived gases, carbon monoxide ratio and air-free, dew point, every loss, condensate and the combustion efficiency on both bases, from oxygen or carbon dioxide, carbon monoxide and temperatures, by exact element and energy balance."""
 
@@ -491,6 +498,7 @@ class FlueEmissions(Calculation[FlueEmissionsResult]):
         nitrogen_oxides_dry: _Quantity | None = ...,
         volume_temperature: _Quantity | None = ...,
         volume_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FlueEmissionsResult:
         """Carbon monoxide and nitrogen oxides air-free, at reference oxygen, per cubic metre and per kilowatt-hour on both bases, by element balance and by the short formulae of rules."""
 
@@ -511,6 +519,7 @@ class MassConcentration(Calculation[MassConcentrationResult]):
         temperature: _Quantity,
         gas: Literal["carbon monoxide", "carbon dioxide", "nitrogen monoxide", "nitrogen dioxide"] | None = ...,
         pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> MassConcentrationResult:
         """Milligrams per cubic metre from parts per million, at a stated temperature and pressure."""
 
@@ -543,6 +552,7 @@ class SiegertConstants(Calculation[SiegertConstantsResult]):
         lowest_flue_temperature: _Quantity | None = ...,
         highest_flue_temperature: _Quantity | None = ...,
         air_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> SiegertConstantsResult:
         """Constants of Siegert's formula by least squares against the exact flue loss over a field of oxygen and flue temperature; for fuels that no rule lists, such as hydrogen blends."""
 
@@ -571,6 +581,7 @@ class SiegertFlueLoss(Calculation[SiegertFlueLossResult]):
         oxygen_dry: _Quantity | None = ...,
         carbon_dioxide_dry: _Quantity | None = ...,
         carbon_dioxide_maximum: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> SiegertFlueLossResult:
         """Flue loss on the net basis by the short formula that German and Belgian rules prescribe, with their constants or the caller's; for the loss itself use flue_analysis."""
 
@@ -591,6 +602,7 @@ class VolumeFraction(Calculation[VolumeFractionResult]):
         temperature: _Quantity,
         gas: Literal["carbon monoxide", "carbon dioxide", "nitrogen monoxide", "nitrogen dioxide"] | None = ...,
         pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> VolumeFractionResult:
         """Parts per million from milligrams per cubic metre, at a stated temperature and pressure."""
 
@@ -654,6 +666,7 @@ class FuelProperties(Calculation[FuelPropertiesResult]):
         combustion_temperature: _Quantity | None = ...,
         metering_temperature: _Quantity | None = ...,
         metering_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FuelPropertiesResult:
         """What gas_properties gives, for a test gas by its letters, a composition by names, a hydrogen blend or LPG mix, at reference conditions that may vary; for a liquid or solid fuel its calorific values per mass at 25 °C."""
 
@@ -739,6 +752,7 @@ class GasProperties(Calculation[GasPropertiesResult]):
         argon: _Quantity | None = ...,
         water: _Quantity | None = ...,
         hydrogen_sulphide: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasPropertiesResult:
         """Molar mass, compression factor, density, calorific values and Wobbe indices of a gas mixture at any reference conditions, from the mole fraction of each component."""
 
@@ -765,6 +779,7 @@ class AtmosphericPressure(Calculation[AtmosphericPressureResult]):
         self,
         *,
         altitude: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> AtmosphericPressureResult:
         """The pressure of the standard atmosphere at an altitude, and what UK billing law deducts for it."""
 
@@ -838,6 +853,7 @@ class GasRate(Calculation[GasRateResult]):
         net_calorific_value: _Quantity | None = ...,
         plate_heat_input_gross: _Quantity | None = ...,
         plate_heat_input_net: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasRateResult:
         """Gas rate from a timed volume, test dial or index, converted to reference conditions, with the heat input gross and net and its share of the appliance plate on the same basis."""
 
@@ -898,6 +914,7 @@ class GasRateUncertainty(Calculation[GasRateUncertaintyResult]):
         barometric_pressure_uncertainty: _Quantity | None = ...,
         gas_temperature: _Quantity | None = ...,
         gas_temperature_uncertainty: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasRateUncertaintyResult:
         """The uncertainty budget of a timed gas rate: resolution of the meter, reaction time, permissible error, calorific value, pressure and temperature, to first order and independent of each other."""
 
@@ -931,6 +948,7 @@ class GasRateTestTime(Calculation[GasRateTestTimeResult]):
         meter_resolution: _Quantity | None = ...,
         reaction_time_uncertainty: _Quantity | None = ...,
         wanted_uncertainty: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasRateTestTimeResult:
         """The time a volume takes to pass at an expected rate, and the test time from which the meter's resolution and the stopwatch leave a wanted uncertainty."""
 
@@ -953,6 +971,7 @@ class GasEnergy(Calculation[GasEnergyResult]):
         volume: _Quantity,
         conversion_factor: _Number,
         gross_calorific_value: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> GasEnergyResult:
         """Gross energy of the gas that a meter counted, from the volume conversion factor and the calorific value that the bill states."""
 
@@ -982,6 +1001,7 @@ class MeteringReferenceChange(Calculation[MeteringReferenceChangeResult]):
         stated_pressure: _Quantity | None = ...,
         wanted_pressure: _Quantity | None = ...,
         compression_ratio: _Number | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> MeteringReferenceChangeResult:
         """A calorific value per volume carried from one metering temperature and pressure to another. The combustion reference stays; where the composition is known, gas_properties gives both parts exactly."""
 
@@ -1007,6 +1027,7 @@ class WobbeIndex(Calculation[WobbeIndexResult]):
         relative_density: _Number,
         gross_calorific_value: _Quantity | None = ...,
         net_calorific_value: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> WobbeIndexResult:
         """Gross and net Wobbe index of a gas whose calorific value and relative density are stated, as on a supplier's sheet."""
 
@@ -1046,6 +1067,7 @@ class LiquidWater(Calculation[LiquidWaterResult]):
         *,
         temperature: _Quantity,
         pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> LiquidWaterResult:
         """Density, heat capacity, enthalpy, viscosity, conductivity and expansion of liquid water at a temperature and pressure."""
 
@@ -1079,6 +1101,7 @@ class DryAir(Calculation[DryAirResult]):
         *,
         temperature: _Quantity,
         pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> DryAirResult:
         """Density, heat capacity, viscosity, conductivity and Prandtl number of dry air."""
 
@@ -1110,6 +1133,7 @@ class HumidAir(Calculation[HumidAirResult]):
         temperature: _Quantity,
         relative_humidity: _Quantity,
         pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> HumidAirResult:
         """Density, humidity ratio, vapour pressure and dew point of the air in a room or outdoors."""
 
@@ -1141,6 +1165,7 @@ class FrictionFactor(Calculation[FrictionFactorResult]):
         reynolds_number: _Number,
         equation: Literal["Colebrook", "Haaland", "Swamee-Jain"] | None = ...,
         relative_roughness: _Number | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FrictionFactorResult:
         """Darcy's friction factor from Reynolds number and relative roughness: laminar below 2300, turbulent from 4000, and a band between."""
 
@@ -1231,6 +1256,7 @@ class PipeHeatLoss(Calculation[PipeHeatLossResult]):
         wind_speed: _Quantity | None = ...,
         air_pressure: _Quantity | None = ...,
         water_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PipeHeatLossResult:
         """Heat that a bare or insulated run loses per metre and in all, its surface temperature, and the resistances on the way: film inside, wall, insulation, and convection and radiation outside, with the surface temperature solved. For the insulation that a wanted loss takes, seek `insulation_thickness` for it."""
 
@@ -1291,6 +1317,7 @@ class PipeTemperatureDrop(Calculation[PipeTemperatureDropResult]):
         wind_speed: _Quantity | None = ...,
         air_pressure: _Quantity | None = ...,
         water_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PipeTemperatureDropResult:
         """Temperature of the water where it leaves a run at a given flow, and the heat the run loses, with the loss following the water's temperature along the way."""
 
@@ -1351,6 +1378,7 @@ class PipeCoolDown(Calculation[PipeCoolDownResult]):
         wind_speed: _Quantity | None = ...,
         air_pressure: _Quantity | None = ...,
         water_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PipeCoolDownResult:
         """Time in which the standing water of a run cools to a temperature, its temperature after a time, and the heat the run holds. The loss follows the temperature; water and wall are taken as one mass."""
 
@@ -1383,6 +1411,7 @@ class CriticalRadius(Calculation[CriticalRadiusResult]):
         insulation_conductivity: _Quantity,
         insulation_thickness: _Quantity | None = ...,
         outside_coefficient: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> CriticalRadiusResult:
         """The outer radius up to which insulation around a thin pipe raises the loss instead of lowering it, and the loss per kelvin at a thickness, with a fixed coefficient outside."""
 
@@ -1423,6 +1452,7 @@ class AntifreezeMixture(Calculation[AntifreezeMixtureResult]):
         glycol_mass_fraction: _Quantity,
         temperature: _Quantity,
         antifreeze: Literal["propylene glycol", "ethylene glycol"] | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> AntifreezeMixtureResult:
         """Density, heat capacity, viscosity, conductivity, expansion and freezing point of water with propylene or ethylene glycol."""
 
@@ -1448,6 +1478,7 @@ class BoilingPoint(Calculation[BoilingPointResult]):
         water_pressure: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
         water_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> BoilingPointResult:
         """The temperature at which water boils at a gauge pressure and barometer, and how far from it the water is."""
 
@@ -1538,6 +1569,7 @@ class CoolDown(Calculation[CoolDownResult]):
         outdoor_temperature: _Quantity | None = ...,
         metal_temperature: _Quantity | None = ...,
         circuit_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> CoolDownResult:
         """How long until the hot block has fallen to a temperature with the pump running or stopped, where its heat goes, and what opening or closing another circuit does to that."""
 
@@ -1633,6 +1665,7 @@ class PumpOverrun(Calculation[PumpOverrunResult]):
         observed_stop_time: _Quantity | None = ...,
         observation_uncertainty: _Quantity | None = ...,
         model_uncertainty: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PumpOverrunResult:
         """When the overrun thermostat stops the pump after the burner has stopped, or that it never does and at what temperature the plant comes to rest; whether residual heat starts it again; what another state of the circuits does to that."""
 
@@ -1723,6 +1756,7 @@ class Overshoot(Calculation[OvershootResult]):
         turn_down_band: _Quantity | None = ...,
         sensor_time_constant: _Quantity | None = ...,
         limit_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> OvershootResult:
         """The highest temperature of the block's water after the control thermostat has stopped the burner, with the pump stopped and with the pump running on, and the margin to the limit thermostat: why a pump runs on."""
 
@@ -1817,6 +1851,7 @@ class WarmUp(Calculation[WarmUpResult]):
         limit_temperature: _Quantity | None = ...,
         control_differential: _Quantity | None = ...,
         anti_cycling_delay: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> WarmUpResult:
         """How long a plant takes from its start to a temperature at the block, an emitter or the return, with a fixed, two-stage or modulating burner, and where the heat has gone by then."""
 
@@ -1912,6 +1947,7 @@ class CircuitCycling(Calculation[CircuitCyclingResult]):
         sensor_time_constant: _Quantity | None = ...,
         limit_temperature: _Quantity | None = ...,
         anti_cycling_delay: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> CircuitCyclingResult:
         """On and off times, starts per hour and duty of a burner on a block with pump, pipes and emitters, once the cycles repeat; fixed, two-stage or modulating."""
 
@@ -1965,6 +2001,7 @@ class CoolDownFit(Calculation[CoolDownFitResult]):
         room_temperature: _Quantity | None = ...,
         room_temperature_uncertainty: _Quantity | None = ...,
         reading_uncertainty: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> CoolDownFitResult:
         """From times and temperatures logged on site: the time constant and from it the loss conductance (the heat capacity being known) or the heat capacity (the loss being known), with uncertainty, and whether the observation agrees with the loss expected."""
 
@@ -1990,6 +2027,7 @@ class TouchWait(Calculation[TouchWaitResult]):
         contact_temperature: _Quantity,
         thresholds: Sequence[Mapping[str, Any]] | None = ...,
         room_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> TouchWaitResult:
         """How long until a cooling surface has fallen to a contact temperature that the caller's policy states for its material and contact time."""
 
@@ -2016,6 +2054,7 @@ class InstallationVolume(Calculation[InstallationVolumeResult]):
         meter_volume: _Quantity | None = ...,
         fittings_allowance: _Quantity | None = ...,
         other_volume: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> InstallationVolumeResult:
         """Gas held by pipes, fittings and meter: what a tightness test and a purge are reckoned with."""
 
@@ -2084,6 +2123,7 @@ class TightnessTest(Calculation[TightnessTestResult]):
         gross_calorific_value: _Quantity | None = ...,
         reference_temperature: _Quantity | None = ...,
         reference_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> TightnessTestResult:
         """Leak rate at reference conditions from a pressure drop, with the effects of temperature, barometer and gauge liquid apart, and the smallest leak the test could show."""
 
@@ -2125,6 +2165,7 @@ class TightnessPlan(Calculation[TightnessPlanResult]):
         gas_temperature: _Quantity | None = ...,
         reference_temperature: _Quantity | None = ...,
         reference_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> TightnessPlanResult:
         """The smallest leak a gauge shows in a given time, the time a given leak needs to show, and what temperature does to the reading."""
 
@@ -2158,6 +2199,7 @@ class LetBy(Calculation[LetByResult]):
         gas_temperature: _Quantity | None = ...,
         reference_temperature: _Quantity | None = ...,
         reference_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> LetByResult:
         """Flow past a shut valve from the pressure rise behind it, temperature and barometer taken out."""
 
@@ -2202,6 +2244,7 @@ class LeakScaling(Calculation[LeakScalingResult]):
         test_viscosity: _Quantity | None = ...,
         operating_viscosity: _Quantity | None = ...,
         temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> LeakScalingResult:
         """What a leak measured at test pressure, perhaps with air, would be at operating pressure with the gas: as a fine seep and as a hole, between which the truth lies."""
 
@@ -2227,6 +2270,7 @@ class LeakClass(Calculation[LeakClassResult]):
         classes: str | Mapping[str, Any] | Sequence[Mapping[str, Any]],
         leak_rate: _Quantity,
         smallest_detectable_leak: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> LeakClassResult:
         """The class of a leak rate in a list of classes that the caller takes from the local rule."""
 
@@ -2253,6 +2297,7 @@ class Purge(Calculation[PurgeResult]):
         purge_factor: _Number,
         dial_volume: _Quantity | None = ...,
         purge_flow: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PurgeResult:
         """Volume of gas to pass through an installation, in meter readings and in time. The factor comes from the local procedure."""
 
@@ -2275,6 +2320,7 @@ class PurgeVelocity(Calculation[PurgeVelocityResult]):
         bore: _Quantity,
         velocity: _Quantity,
         length: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> PurgeVelocityResult:
         """Flow that keeps a given velocity in a pipe, and the time the front takes to pass its length."""
 
@@ -2319,6 +2365,7 @@ class BlockCoolDown(Calculation[BlockCoolDownResult]):
         emissivity: _Number | None = ...,
         standing_heat: _Quantity | None = ...,
         room_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> BlockCoolDownResult:
         """How long a hot mass (a block, a casing, a standing pipe) takes to fall to a temperature, by a linear loss, natural convection and radiation together."""
 
@@ -2370,6 +2417,7 @@ class BurnerCycling(Calculation[BurnerCyclingResult]):
         room_temperature: _Quantity | None = ...,
         anti_cycling_delay: _Quantity | None = ...,
         wanted_on_time: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> BurnerCyclingResult:
         """On and off times, starts per hour and duty of a burner under a steady load, the effect of the differential, and the water content for a wanted on-time; the heated mass has one temperature."""
 
@@ -2412,6 +2460,7 @@ class TubeRun(Calculation[TubeRunResult]):
         *,
         tube: str | Mapping[str, Any] | Sequence[Mapping[str, Any]],
         length: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> TubeRunResult:
         """Bore, water content, mass and heat capacity of a length of tube of a standard size or of any size."""
 
@@ -2451,6 +2500,7 @@ class MaterialProperties(Calculation[MaterialPropertiesResult]):
         *,
         material: Literal["copper", "iron", "aluminium", "carbon steel", "stainless steel 304", "cast iron 4 % C", "grey cast iron", "brass 70/30", "cast aluminium alloy", "PEX", "multilayer wall", "mineral wool", "polyisocyanurate", "calcium silicate", "elastomeric foam", "polyethylene foam", "phenolic foam", "polished copper", "tarnished copper", "paint", "black steel", "cast iron surface", "aluminium paint", "polished aluminium cladding", "bright galvanised steel", "plastic", "insulation jacket"],
         temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> MaterialPropertiesResult:
         """Density, heat capacity, conductivity and emissivity of a metal, an insulation or a finish, with the spread of the prints."""
 
@@ -2491,6 +2541,7 @@ class FlowFromHeat(Calculation[FlowFromHeatResult]):
         fluid: Literal["water", "propylene glycol", "ethylene glycol"] | None = ...,
         pressure: _Quantity | None = ...,
         glycol_mass_fraction: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FlowFromHeatResult:
         """The water flow that carries a heat output between flow and return temperature, from the enthalpies of the real liquid."""
 
@@ -2520,6 +2571,7 @@ class HeatFromFlow(Calculation[HeatFromFlowResult]):
         flow_measured_in: Literal["return", "flow"] | None = ...,
         pressure: _Quantity | None = ...,
         glycol_mass_fraction: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> HeatFromFlowResult:
         """The heat that a measured water flow carries between flow and return temperature: the output by the water side."""
 
@@ -2558,6 +2610,7 @@ class EmitterOutput(Calculation[EmitterOutputResult]):
         rated_return_temperature: _Quantity | None = ...,
         rated_room_temperature: _Quantity | None = ...,
         wanted_output: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> EmitterOutputResult:
         """What a radiator rated at one flow, return and room temperature gives at another, and the rating that a wanted output needs there."""
 
@@ -2590,6 +2643,7 @@ class EmitterAtFlow(Calculation[EmitterAtFlowResult]):
         exponent: _Number | None = ...,
         room_temperature: _Quantity | None = ...,
         rated_mean_excess: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> EmitterAtFlowResult:
         """The return temperature at which the heat the water gives up is the heat the emitter gives off, and that heat."""
 
@@ -2654,6 +2708,7 @@ class WaterPressureDrop(Calculation[WaterPressureDropResult]):
         dynamic_viscosity: _Quantity | None = ...,
         greatest_velocity: _Quantity | None = ...,
         least_velocity: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> WaterPressureDropResult:
         """Velocity and pressure drop of water or a glycol mixture through a length of tube with its fittings."""
 
@@ -2681,6 +2736,7 @@ class FittingLoss(Calculation[FittingLossResult]):
         *,
         fitting: Literal["elbow 90", "elbow 45", "tee through", "tee branch", "globe valve", "ball valve", "gate valve", "angle valve", "swing check valve", "bend 90 radius 1", "bend 90 radius 1.5", "bend 90 radius 2", "bend 90 radius 3", "bend 90 radius 4", "bend 90 radius 6", "smooth bend 90 flanged", "smooth bend 90 threaded", "mitre bend 90", "mitre bend 90 with vanes", "threaded elbow 45", "return bend 180 flanged", "return bend 180 threaded", "tee branch flanged", "tee branch threaded", "tee through flanged", "tee through threaded", "threaded union", "globe valve open", "angle valve open", "ball valve open", "swing check valve open", "gate valve open", "gate valve quarter closed", "gate valve half closed", "gate valve three quarters closed", "inlet sharp", "inlet rounded", "inlet re-entrant", "outlet", "gas bend 45 copper 15 mm", "gas bend 90 copper 15 mm", "gas bend 45 copper 22 mm", "gas bend 90 copper 22 mm"],
         bore: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> FittingLossResult:
         """Loss coefficient and equivalent length of a fitting or valve in a tube of a bore."""
 
@@ -2705,6 +2761,7 @@ class StaticHead(Calculation[StaticHeadResult]):
         temperature: _Quantity | None = ...,
         pressure: _Quantity | None = ...,
         glycol_mass_fraction: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> StaticHeadResult:
         """The pressure that a height of water makes at its temperature."""
 
@@ -2736,6 +2793,7 @@ class DutyPoint(Calculation[DutyPointResult]):
         pump_pressures: Sequence[_Quantity] | Sequence[float] | None = ...,
         exponent: _Number | None = ...,
         static_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> DutyPointResult:
         """Flow and pressure at which a pump's curve meets the curve of the system."""
 
@@ -2760,6 +2818,7 @@ class ValveKv(Calculation[ValveKvResult]):
         fluid: Literal["water", "propylene glycol", "ethylene glycol"] | None = ...,
         temperature: _Quantity | None = ...,
         glycol_mass_fraction: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ValveKvResult:
         """The Kv to which a valve must be set to take a pressure drop at a flow."""
 
@@ -2795,6 +2854,7 @@ class CircuitBalance(Calculation[CircuitBalanceResult]):
         temperature: _Quantity | None = ...,
         pressure: _Quantity | None = ...,
         glycol_mass_fraction: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> CircuitBalanceResult:
         """Pressure drop of every circuit, the index circuit, and the Kv to which the balancing valve of each other circuit is set."""
 
@@ -2854,6 +2914,7 @@ class ExpansionVessel(Calculation[ExpansionVesselResult]):
         barometric_pressure: _Quantity | None = ...,
         glycol_mass_fraction: _Quantity | None = ...,
         expansion_share: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ExpansionVesselResult:
         """Expansion volume, water reserve, pre-charge, vessel size and fill pressure of a sealed heating system."""
 
@@ -2898,6 +2959,7 @@ class VesselCheck(Calculation[VesselCheckResult]):
         safety_valve_pressure: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
         glycol_mass_fraction: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> VesselCheckResult:
         """Cold and hot pressure of a sealed system with the vessel and pre-charge found on it, and the water the safety valve would let out."""
 
@@ -2935,6 +2997,7 @@ class SystemContent(Calculation[SystemContentResult]):
         coil_content: _Quantity | None = ...,
         cistern_content: _Quantity | None = ...,
         other_content: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> SystemContentResult:
         """Water in pipes, emitters, boiler, cylinder coil and cistern, with the mass and heat capacity of the pipes."""
 
@@ -2976,6 +3039,7 @@ class HeatStore(Calculation[HeatStoreResult]):
         insulation_mass: _Quantity | None = ...,
         insulation_heat_capacity: _Quantity | None = ...,
         other_heat_capacity: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> HeatStoreResult:
         """Heat capacity of iron, steel, copper, aluminium, insulation and water, and the heat they give off between two temperatures."""
 
@@ -3002,6 +3066,7 @@ class InhibitorDose(Calculation[InhibitorDoseResult]):
         dose_ratio: _Quantity | None = ...,
         strength_left: _Quantity | None = ...,
         container_content: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> InhibitorDoseResult:
         """Litres of inhibitor that a system's content needs, less what is still in it."""
 
@@ -3032,6 +3097,7 @@ class AntifreezeDose(Calculation[AntifreezeDoseResult]):
         antifreeze: Literal["propylene glycol", "ethylene glycol"] | None = ...,
         glycol_volume_fraction: _Quantity | None = ...,
         product_strength: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> AntifreezeDoseResult:
         """Share of glycol that protects down to a temperature, and the product to add for a content."""
 
@@ -3069,6 +3135,7 @@ class PartialDrain(Calculation[PartialDrainResult]):
         refill_fraction: _Quantity | None = ...,
         wanted_fraction: _Quantity | None = ...,
         fill_flow: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PartialDrainResult:
         """Strength of inhibitor or antifreeze left after part of the water was drained and replaced, and the refill that restores it."""
 
@@ -3106,6 +3173,7 @@ class InjectorFlow(Calculation[InjectorFlowResult]):
         air_density: _Quantity | None = ...,
         injector_count: _Number | None = ...,
         gross_calorific_value: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> InjectorFlowResult:
         """Flow and heat input of burner injectors from bore, pressure, discharge coefficient and relative density."""
 
@@ -3138,6 +3206,7 @@ class InjectorSize(Calculation[InjectorSizeResult]):
         relative_density: _Number | None = ...,
         air_density: _Quantity | None = ...,
         injector_count: _Number | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> InjectorSizeResult:
         """Bore of a burner injector for a heat input or a flow at a pressure."""
 
@@ -3193,6 +3262,7 @@ class BurnerPressure(Calculation[BurnerPressureResult]):
         new_gas_temperature: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
         new_barometric_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> BurnerPressureResult:
         """Heat input at another burner pressure, gas, gas temperature or barometer by the square law of the injector, the pressure for a wanted heat input, and the injector for it."""
 
@@ -3221,6 +3291,7 @@ class Altitude(Calculation[AltitudeResult]):
         altitude: _Quantity,
         sea_level_pressure: _Quantity | None = ...,
         air_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> AltitudeResult:
         """Barometric pressure at a height, and with it the density of air and the heat input of a burner left as it was set at sea level."""
 
@@ -3297,6 +3368,7 @@ class GasPipeDrop(Calculation[GasPipeDropResult]):
         barometric_pressure: _Quantity | None = ...,
         gas_density: _Quantity | None = ...,
         gas_viscosity: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasPipeDropResult:
         """Pressure lost by friction and fittings and gained or lost by height in a gas pipe, as a band where the flow is in transition, and the pressure left at its end."""
 
@@ -3351,6 +3423,7 @@ class GasPipeDischarge(Calculation[GasPipeDischargeResult]):
         barometric_pressure: _Quantity | None = ...,
         gas_density: _Quantity | None = ...,
         gas_viscosity: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasPipeDischargeResult:
         """Flow of gas that a pipe passes for an allowed pressure drop, as a band where the flow is in transition."""
 
@@ -3396,6 +3469,7 @@ class GasInstallation(Calculation[GasInstallationResult]):
         load_factor: _Quantity | None = ...,
         gas_temperature: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasInstallationResult:
         """Flow, velocity, drop and pressure in every section of a branched installation, and the pressure at the worst-off appliance."""
 
@@ -3438,6 +3512,7 @@ class GasPipeSizing(Calculation[GasPipeSizingResult]):
         load_factor: _Quantity | None = ...,
         gas_temperature: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> GasPipeSizingResult:
         """The tube for each section of a branched installation so that no appliance loses more than the allowed drop, no section flows too fast or widens away from the meter, and the pipes hold the least gas."""
 
@@ -3456,6 +3531,7 @@ class AbsolutePressure(Calculation[AbsolutePressureResult]):
         *,
         gauge_pressure: _Quantity,
         barometric_pressure: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> AbsolutePressureResult:
         """The pressure above vacuum of what a gauge shows, from the pressure of the atmosphere."""
 
@@ -3492,6 +3568,7 @@ class AnalyserReading(Calculation[AnalyserReadingResult]):
         accuracy_relative: _Quantity | None = ...,
         clean_air_reading: _Quantity | None = ...,
         clean_air_value: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> AnalyserReadingResult:
         """Whether a reading lies in the measuring range of the cell, and the uncertainty that the data sheet's accuracy and resolution give it."""
 
@@ -3521,6 +3598,7 @@ class FlameSupervisionVoltage(Calculation[FlameSupervisionVoltageResult]):
         open_circuit_voltage: _Quantity | None = ...,
         drop_out_voltage: _Quantity | None = ...,
         closing_time: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FlameSupervisionVoltageResult:
         """Margin of the thermocouple's voltage over what the electromagnet needs. Plain readings: what is enough is for the maker's instructions and the policy they are judged against."""
 
@@ -3544,6 +3622,7 @@ class InclinedGauge(Calculation[InclinedGaugeResult]):
         angle: _Quantity,
         relative_density: _Number | None = ...,
         gravity: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> InclinedGaugeResult:
         """Small gauge pressure or draught from the movement along an inclined tube. The level in the cistern is taken as fixed."""
 
@@ -3583,6 +3662,7 @@ class LiquidColumn(Calculation[LiquidColumnResult]):
         liquid_temperature: _Quantity | None = ...,
         gravity: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> LiquidColumnResult:
         """Gauge pressure from the level difference of a U-gauge or a scale that gives it, with the true density of the liquid and local gravity, beside the figure in conventional units of water column."""
 
@@ -3604,6 +3684,7 @@ class LocalGravity(Calculation[LocalGravityResult]):
         *,
         latitude: _Quantity,
         height: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> LocalGravityResult:
         """Acceleration of gravity at a latitude and height, for a liquid-column gauge read exactly."""
 
@@ -3646,6 +3727,7 @@ class PlatinumResistance(Calculation[PlatinumResistanceResult]):
         class_: Literal["none", "AA", "A", "B", "C"] | None = ...,
         construction: Literal["wire", "film"] | None = ...,
         lead_resistance: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PlatinumResistanceResult:
         """Resistance to expect of a platinum element at a temperature, the band its class allows, and what two-wire leads do to the reading."""
 
@@ -3679,6 +3761,7 @@ class PlatinumTemperature(Calculation[PlatinumTemperatureResult]):
         class_: Literal["none", "AA", "A", "B", "C"] | None = ...,
         construction: Literal["wire", "film"] | None = ...,
         lead_resistance: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> PlatinumTemperatureResult:
         """Temperature from the resistance of a Pt100, Pt1000 or other platinum element, with the error of two-wire leads and the tolerance of a class."""
 
@@ -3702,6 +3785,7 @@ class ThermistorBeta(Calculation[ThermistorBetaResult]):
         reference_resistance: _Quantity,
         beta: _Quantity,
         reference_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermistorBetaResult:
         """Temperature from the resistance, the resistance at a reference temperature and Beta. The constants are inputs, so their tolerances propagate."""
 
@@ -3722,6 +3806,7 @@ class ThermistorBetaOfPoints(Calculation[ThermistorBetaOfPointsResult]):
         first_temperature: _Quantity,
         second_resistance: _Quantity,
         second_temperature: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermistorBetaOfPointsResult:
         """Beta between two points of resistance and temperature, of a data sheet or measured."""
 
@@ -3749,6 +3834,7 @@ class ThermistorTemperature(Calculation[ThermistorTemperatureResult]):
         coefficients: Sequence[_Quantity] | Sequence[float] | None = ...,
         resistances: Sequence[_Quantity] | Sequence[float] | None = ...,
         temperatures: Sequence[_Quantity] | Sequence[float] | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermistorTemperatureResult:
         """Temperature from the resistance of an NTC thermistor by Beta, by three or four coefficients, or by a curve through points."""
 
@@ -3792,6 +3878,7 @@ class ThermistorCheck(Calculation[ThermistorCheckResult]):
         beta_tolerance: _Quantity | None = ...,
         reference_temperature: _Quantity | None = ...,
         measured_resistance: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermistorCheckResult:
         """Resistance to expect of an NTC thermistor at a temperature and the band its tolerances allow, with a table from -20 to 110 °C to check against, and what a measured resistance would make the control believe."""
 
@@ -3824,6 +3911,7 @@ class ThermistorFit(Calculation[ThermistorFitResult]):
         third_resistance: _Quantity,
         third_temperature: _Quantity,
         resistance: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermistorFitResult:
         """The three-term curve through three points of resistance and temperature, and the temperature it gives for another resistance."""
 
@@ -3859,6 +3947,7 @@ class ThermocoupleTemperature(Calculation[ThermocoupleTemperatureResult]):
         reference_junction_temperature: _Quantity,
         type: Literal["K", "J", "T", "N", "S", "R", "B", "E"] | None = ...,
         class_: Literal["none", "1", "2", "3"] | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermocoupleTemperatureResult:
         """Temperature of the measuring junction from the voltage at the meter and the temperature of the reference junction, whose EMF is added."""
 
@@ -3891,6 +3980,7 @@ class ThermocoupleVoltage(Calculation[ThermocoupleVoltageResult]):
         type: Literal["K", "J", "T", "N", "S", "R", "B", "E"] | None = ...,
         class_: Literal["none", "1", "2", "3"] | None = ...,
         reference_junction_temperature: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermocoupleVoltageResult:
         """Voltage to expect at the meter for the temperatures of both junctions."""
 
@@ -3912,6 +4002,7 @@ class ThermostatDifferential(Calculation[ThermostatDifferentialResult]):
         *,
         cut_out_temperature: _Quantity,
         cut_in_temperature: _Quantity,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermostatDifferentialResult:
         """Differential and mid-point from the temperature at which a thermostat opens and the one at which it closes again."""
 
@@ -3970,6 +4061,7 @@ class ThermostatTest(Calculation[ThermostatTestResult]):
         cut_outs: Sequence[_Quantity] | Sequence[float],
         cut_ins: Sequence[_Quantity] | Sequence[float] | None = ...,
         set_point: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ThermostatTestResult:
         """Cut-out, cut-in, differential, repeatability and drift of a control thermostat from repeated readings. Not for judging a limit thermostat."""
 
@@ -4010,6 +4102,7 @@ class UGauge(Calculation[UGaugeResult]):
         liquid_temperature: _Quantity | None = ...,
         gravity: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> UGaugeResult:
         """Gauge pressure from how far the liquid fell in one limb and rose in the other. Both are asked for, since one alone is half the pressure."""
 
@@ -4038,6 +4131,7 @@ class VentFreeArea(Calculation[VentFreeAreaResult]):
         opening_width: _Quantity | None = ...,
         opening_height: _Quantity | None = ...,
         free_share: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> VentFreeAreaResult:
         """Free area of a ventilator from its openings or from its maker's share, kept apart from its overall area."""
 
@@ -4065,6 +4159,7 @@ class OpeningFlow(Calculation[OpeningFlowResult]):
         discharge_coefficient: _Number | None = ...,
         sharp_edge_coefficient: _Number | None = ...,
         air_density: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> OpeningFlowResult:
         """Air that passes an opening of a free area at a pressure difference, and its equivalent area."""
 
@@ -4089,6 +4184,7 @@ class OpeningSize(Calculation[OpeningSizeResult]):
         discharge_coefficient: _Number | None = ...,
         sharp_edge_coefficient: _Number | None = ...,
         air_density: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> OpeningSizeResult:
         """Free and equivalent area that pass a flow of air at a pressure difference."""
 
@@ -4127,6 +4223,7 @@ class VentilationNeed(Calculation[VentilationNeedResult]):
         minimum_area: _Quantity | None = ...,
         room_volume_rate: _Quantity | None = ...,
         air_flow_rate: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> VentilationNeedResult:
         """Opening, room volume or air flow that a building rule of the caller's asks for, on the rating basis the rule counts. No rule is built in."""
 
@@ -4165,6 +4262,7 @@ class RoomConcentration(Calculation[RoomConcentrationResult]):
         background: _Quantity | None = ...,
         initial: _Quantity | None = ...,
         level: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> RoomConcentrationResult:
         """Build-up and clearing of carbon monoxide, carbon dioxide or any gas in a well-mixed room with a steady source and air change."""
 
@@ -4203,6 +4301,7 @@ class NaturalDraught(Calculation[NaturalDraughtResult]):
         air_gas_constant: _Quantity | None = ...,
         flue_gas_constant: _Quantity | None = ...,
         pressure_loss: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> NaturalDraughtResult:
         """Draught from height, mean flue temperature, outdoor temperature and barometer, what is left after losses, and the temperatures at which it turns."""
 
@@ -4244,6 +4343,7 @@ class FlueFlow(Calculation[FlueFlowResult]):
         friction_factor: _Number | None = ...,
         roughness: _Quantity | None = ...,
         loss_coefficient: _Number | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FlueFlowResult:
         """Mass flow, velocity and pressure lost by friction and fittings in a flue at a mean temperature."""
 
@@ -4328,6 +4428,7 @@ class ChimneyDraught(Calculation[ChimneyDraughtResult]):
         air_gas_constant: _Quantity | None = ...,
         water_vapour: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> ChimneyDraughtResult:
         """Cooling of the flue gas with height, draught, loss and what is left, wall temperature at the outlet and whether and where the wall is wet."""
 
@@ -4367,6 +4468,7 @@ class FlueGasFlow(Calculation[FlueGasFlowResult]):
         air_temperature: _Quantity | None = ...,
         air_relative_humidity: _Quantity | None = ...,
         barometric_pressure: _Quantity | None = ...,
+        outputs: Sequence[str] | None = ...,
     ) -> FlueGasFlowResult:
         """Mass and volume flow, gas constant, heat capacity, water vapour and dew point of the flue gas that a burner and its dilution air send up the flue."""
 

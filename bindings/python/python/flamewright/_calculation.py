@@ -206,7 +206,12 @@ class Calculation(Generic[R]):
             factor, offset = _flamewright.scale(self.name, False, i, str(unit))
             if isinstance(key, Hashable) and key is not None and len(known) < 256:
                 known[i, key] = factor, offset
-        return floats(name, numbers) * factor + offset
+        given = floats(name, numbers)
+        if (factor, offset) == (1.0, 0.0):
+            return given
+        si = given * factor
+        si += offset
+        return si
 
     def _same_kind(self, field: Mapping[str, Any], value: Value) -> None:
         given = value._field
@@ -224,8 +229,21 @@ class Calculation(Generic[R]):
         value, standard, freedom, shape = _flamewright.stated(self.name, i, readings, given.repeated, given.statements)
         return value, (standard, freedom, shape)
 
-    def _evaluate(self, given: Mapping[str, Any], bare_si: bool) -> R:
+    def _wanted(self, outputs: Sequence[str] | None) -> dict[str, int]:
+        """The results wanted, in field order, with their places."""
+        places = {name: place for place, name in enumerate(self.output_fields)}
+        if outputs is None:
+            return places
+        if isinstance(outputs, str):
+            raise Error(f'outputs = "{outputs}": a list of names is needed, such as ["{outputs}"]', "bad_setting", field="outputs")
+        for name in outputs:
+            if name not in places:
+                raise unknown(f"{self.name} results", name, list(places))
+        return {name: place for name, place in places.items() if name in outputs}
+
+    def _evaluate(self, given: Mapping[str, Any], bare_si: bool, outputs: Sequence[str] | None) -> R:
         settings, fields = self._split(given)
+        wanted = self._wanted(outputs)
         prepared = self._prepare(settings)
         values, registry, uncertainties = self._read(fields, bare_si)
         if any(isinstance(v, np.ndarray) for v in values):
@@ -233,31 +251,42 @@ class Calculation(Generic[R]):
                 name = list(self.input_fields)[min(uncertainties)]
                 why = "uncertainty is computed for single readings, not beside columns: leave it out, or go row by row"
                 raise Error(f"{name}: {why}", "bad_setting", field=name)
-            return cast("R", self._columns(prepared, values, registry))
+            return cast("R", self._columns(prepared, values, registry, wanted))
         output, notices = prepared.evaluate(values)
         worth = {}
         if uncertainties:
             standard, freedom, _ = zip(*(uncertainties.get(i, CERTAIN) for i in range(len(values))), strict=True)
             result = prepared.first_order(values, standard, [], freedom)
             worth = dict(zip(self.output_fields, zip(result.standard, result.coverage_factor, strict=True), strict=True))
-        values_by_name = dict(zip(self.output_fields, output, strict=True))
+        values_by_name = {name: output[place] for name, place in wanted.items()}
         return cast("R", Record(self, values_by_name, tuple(text for _, _, text in notices), None, registry, worth))
 
-    def _columns(self, prepared: Any, values: list[Any], registry: Any) -> Record:
+    def _columns(self, prepared: Any, values: list[Any], registry: Any, wanted: Mapping[str, int]) -> Record:
         shape = np.broadcast_shapes(*(np.shape(v) for v in values if isinstance(v, np.ndarray)))
-        flat = [np.ascontiguousarray(np.broadcast_to(v, shape)).reshape(-1) if isinstance(v, np.ndarray) else v for v in values]
+        flat = [_spread(v, shape) if isinstance(v, np.ndarray) else v for v in values]
         rows = int(np.prod(shape))
         with said(self.name, rows):
-            outputs, status = prepared.evaluate_columns(flat, rows)
-        columns = {name: out.reshape(shape) for name, out in zip(self.output_fields, outputs, strict=True)}
+            outputs, status = prepared.evaluate_columns(flat, rows, list(wanted.values()))
+        if len(shape) != 1:
+            outputs = [out.reshape(shape) for out in outputs]
+        columns = dict(zip(wanted, outputs, strict=True))
         return Record(self, columns, (), status.reshape(shape), registry)
 
-    def __call__(self, **given: Any) -> R:
-        return self._evaluate(given, bare_si=False)
+    def __call__(self, *, outputs: Sequence[str] | None = None, **given: Any) -> R:
+        return self._evaluate(given, bare_si=False, outputs=outputs)
 
-    def evaluate(self, **given: Any) -> R:
-        """As a call, but bare numbers and arrays are taken as SI."""
-        return self._evaluate(given, bare_si=True)
+    def evaluate(self, *, outputs: Sequence[str] | None = None, **given: Any) -> R:
+        """As a call, but bare numbers and arrays are taken as SI.
+
+        ``outputs``, here as in a call, names the results wanted: over arrays only these take memory and
+        the time to write it. Status and values are the same, whichever are wanted.
+
+        >>> import flamewright as fw
+        >>> print(fw.liquid_water(temperature=([20.0, 60.0], "degC"), outputs=["density"]))
+        Liquid water
+        density  [998.3 983.2] kg/m³
+        """
+        return self._evaluate(given, bare_si=True, outputs=outputs)
 
     def over(
         self,
@@ -502,6 +531,13 @@ class Calculation(Generic[R]):
 def argument(name: str) -> str:
     """The keyword for a setting or field: words that Python keeps for itself get an underscore behind."""
     return f"{name}_" if keyword.iskeyword(name) else name
+
+
+def _spread(values: Any, shape: tuple[int, ...]) -> Any:
+    """``values`` over ``shape``, one behind the other."""
+    # Most arrays are so already, and broadcasting takes longer than a short batch.
+    spread = values if values.shape == shape else np.broadcast_to(values, shape)
+    return np.ascontiguousarray(spread).reshape(-1)
 
 
 def floats(name: str, given: Any) -> Any:

@@ -142,9 +142,7 @@ impl Over {
 
     fn compute(&self, values: &[Values<'_>], part: &mut Part<'_>) {
         let entry = self.columns.entry();
-        let unwanted = self.results.iter().filter(|r| r.is_none()).count();
         let mut converted = vec![0.0; BLOCK * values.len()];
-        let mut discarded = vec![0.0; BLOCK * unwanted];
         let mut found = [Status::OK; BLOCK];
         let rows = part.status.len();
         let mut start = 0;
@@ -165,9 +163,8 @@ impl Over {
                 .collect();
             let status = &mut found[..width];
             {
-                let mut into = part.results.iter_mut().map(|(numbers, _)| &mut numbers[start..end]);
-                let mut spare = discarded.chunks_mut(BLOCK).map(|block| &mut block[..width]);
-                let columns = self.results.iter().filter_map(|r| if r.is_some() { into.next() } else { spare.next() }).collect();
+                let wanted = self.results.iter().enumerate().filter(|(_, r)| r.is_some()).map(|(place, _)| place);
+                let columns = wanted.zip(part.results.iter_mut().map(|(numbers, _)| &mut numbers[start..end])).collect();
                 self.columns.rows(&inputs, 0, &mut Target { columns, status });
             }
             let refused = status.iter().any(|s| !s.has_result());

@@ -84,7 +84,7 @@ fn calculation(text: &mut String, shape: &Shape) -> std::fmt::Result {
             writeln!(optional, "        {name}: {kind} | None = ...,")?;
         }
     }
-    write!(text, "{optional}")?;
+    writeln!(text, "{optional}        outputs: Sequence[str] | None = ...,")?;
     writeln!(text, "    ) -> {class}Result:\n        \"\"\"{}\"\"\"\n\n{}: {class}", info.summary.replace('\\', "\\\\"), shape.name)
 }
 
