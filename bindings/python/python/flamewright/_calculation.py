@@ -283,8 +283,8 @@ class Calculation(Generic[R]):
 
         >>> import flamewright as fw
         >>> print(fw.liquid_water(temperature=([20.0, 60.0], "degC"), outputs=["density"]))
-        Liquid water
-        density  [998.3 983.2] kg/m³
+        Properties of liquid water
+        density  [998.3 983.3] kg/m³
         """
         return self._evaluate(given, bare_si=True, outputs=outputs)
 
@@ -470,7 +470,8 @@ class Calculation(Generic[R]):
             columns[name] = Value(values, self.input_fields[name])
         grid = np.meshgrid(*(c.si for c in columns.values()), indexing="ij")
         spread = {name: Value(values, self.input_fields[name]) for name, values in zip(columns, grid, strict=True)}
-        return Sweep(columns, self(**given, **spread))
+        everything: dict[str, Any] = {**given, **spread}
+        return Sweep(columns, self(**everything))
 
     def _read_input(self, name: str, given: Any) -> Any:
         """The SI value of something given for one input."""
