@@ -86,12 +86,13 @@ impl Prepared {
     }
 }
 
-/// Rows from which a result has memory of its own, so that one kept does not keep the others.
-const MANY: usize = 1 << 19;
+/// Most numbers (32 MiB of them) in a block that results share: glibc maps what is larger afresh each time, so
+/// that sharing would gain nothing, and one result kept would keep the others.
+const SHARED: usize = 1 << 22;
 
 /// Memory for results. Those of a short batch share one block: an allocator keeps a piece of that size for
 /// the next batch, where twenty pieces are given back to the system and come as fresh pages each time,
-/// which costs as much as the sums.
+/// which costs as much as the sums. Each batch has a block of its own, which lives as long as an array of it.
 struct Results<'py> {
     blocks: Vec<Bound<'py, PyArray1<f64>>>,
     /// Numbers from the beginning of one column to that of the next.
@@ -102,10 +103,13 @@ impl<'py> Results<'py> {
     fn new(py: Python<'py>, count: usize, rows: usize) -> PyResult<Self> {
         // Columns that begin a multiple of a page apart would meet in the same lines of the cache.
         let stride = if rows < 512 { rows.next_multiple_of(8) } else { rows.next_multiple_of(512) + 8 }.max(1);
-        let (blocks, columns) = if rows < MANY { (1, count) } else { (count, 1) };
-        let length = columns.checked_mul(stride).ok_or_else(|| PyTypeError::new_err("too many rows"))?;
-        // SAFETY: numbers without a value of their own yet; every row of every column is written before
-        // Python sees it, and what lies between columns is never shown.
+        let (blocks, length) = match count.checked_mul(stride) {
+            Some(all) if all <= SHARED => (1, all),
+            _ => (count, stride),
+        };
+        // SAFETY: NumPy hands over memory of another language's allocator, with whatever bytes are in it, and
+        // any bytes are a number. Every row of every column is written before it is read; the few numbers
+        // between columns, which only `base` of an array shows, are as `numpy.empty` would give them.
         #[allow(unsafe_code)]
         let block = || unsafe { PyArray1::<f64>::new(py, length, false) };
         Ok(Self { blocks: (0..blocks).map(|_| block()).collect(), stride })
@@ -191,7 +195,11 @@ impl Prepared {
             }
             let mut targets: Vec<Option<&mut [f64]>> = (0..count).map(|_| None).collect();
             for (place, column) in wanted.iter().zip(columns) {
-                *targets.get_mut(*place).ok_or_else(|| PyTypeError::new_err("there is no such result"))? = Some(column);
+                let target = targets.get_mut(*place).ok_or_else(|| PyTypeError::new_err("there is no such result"))?;
+                // The column replaced would reach the caller without having been written.
+                if target.replace(column).is_some() {
+                    return Err(PyTypeError::new_err("a result is wanted twice"));
+                }
             }
             let mut status = status.readwrite();
             let status = status.as_slice_mut().map_err(|_| PyTypeError::new_err("the status must be contiguous"))?;

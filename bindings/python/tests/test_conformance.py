@@ -120,6 +120,9 @@ def test_columns_of_the_results_wanted(cases):
         some, again = calculation.evaluate_columns(columns, len(rows), wanted)
         assert (status == again).all() and len(some) == len(wanted)
         assert all(same(column, every[place]) for place, column in zip(wanted, some, strict=True)), case["calculation"]
+        for wrong in ([0, 0], [len(every)]):
+            with pytest.raises(TypeError):
+                calculation.evaluate_columns(columns, len(rows), wrong)
 
 
 def test_columns_with_every_choice_of_instructions(cases):

@@ -279,7 +279,8 @@ class Calculation(Generic[R]):
         """As a call, but bare numbers and arrays are taken as SI.
 
         ``outputs``, here as in a call, names the results wanted: over arrays only these take memory and
-        the time to write it. Status and values are the same, whichever are wanted.
+        the time to write it. Status and values are the same, whichever are wanted. Arrays of one short call
+        may lie in one block of memory, which lasts as long as any of them: copy one that is kept for long.
 
         >>> import flamewright as fw
         >>> print(fw.liquid_water(temperature=([20.0, 60.0], "degC"), outputs=["density"]))
