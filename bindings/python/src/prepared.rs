@@ -100,7 +100,7 @@ struct Results<'py> {
 }
 
 impl<'py> Results<'py> {
-    fn new(py: Python<'py>, count: usize, rows: usize) -> PyResult<Self> {
+    fn new(py: Python<'py>, count: usize, rows: usize) -> Self {
         // Columns that begin a multiple of a page apart would meet in the same lines of the cache.
         let stride = if rows < 512 { rows.next_multiple_of(8) } else { rows.next_multiple_of(512) + 8 }.max(1);
         let (blocks, length) = match count.checked_mul(stride) {
@@ -112,7 +112,7 @@ impl<'py> Results<'py> {
         // between columns, which only `base` of an array shows, are as `numpy.empty` would give them.
         #[allow(unsafe_code)]
         let block = || unsafe { PyArray1::<f64>::new(py, length, false) };
-        Ok(Self { blocks: (0..blocks).map(|_| block()).collect(), stride })
+        Self { blocks: (0..blocks).map(|_| block()).collect(), stride }
     }
 
     /// The columns as arrays of `rows` numbers.
@@ -184,7 +184,7 @@ impl Prepared {
         }
         let count = self.columns.entry().outputs().len();
         let wanted = wanted.unwrap_or_else(|| (0..count).collect());
-        let results = Results::new(py, wanted.len(), rows)?;
+        let results = Results::new(py, wanted.len(), rows);
         let status = PyArray1::<u16>::zeros(py, rows, false);
         {
             let mut writable: Vec<_> = results.blocks.iter().map(PyArrayMethods::readwrite).collect();
