@@ -4771,6 +4771,14 @@ fw_status fw_catalogue_json(char **catalogue);
 // Evaluates a call such as {"calculation": "liquid_water", "temperature": "60 degC"}: the name,
 // settings and fields together, values with their units in text.
 //
+// A value may be a table of what is known of it, such as {"value": "60 degC", "accuracy": "1 K"} or
+// {"readings": ["59 degC", "61 degC"]} (also: of_reading, of_range with range, larger_of,
+// resolution, certificate with coverage_factor, standard_uncertainty, distribution); every result
+// then has its standard uncertainty, coverage factor and budget. A table under "ask" has more told:
+// "steps": true, "goal_seek": {"vary", "low", "high", "of", "wanted"}, "monte_carlo": {"trials",
+// "seed", "coverage", "shortest"}, "correlations": lists of two inputs and a coefficient,
+// "correlation_of_results": true, or "sweep": {"input": {"from", "to", "points"}, ...}.
+//
 // The answer is JSON: every result with value, unit and meaning, notices, tables and cautions. If
 // the call is refused, the answer is {"error": {...}} with what fw_error_message() and its like
 // say, and the status is that of the refusal. So this function writes its output on failure as

@@ -269,6 +269,12 @@ static void json_calls_answer_either_way(void)
     CHECK(strstr(answer, "\"error\"") != NULL && strstr(answer, "unit_missing") != NULL);
     fw_string_free(answer);
     answer = NULL;
+    CHECK(fw_evaluate_json("{\"calculation\": \"static_head\", \"height\": {\"value\": \"6.5 m\", \"accuracy\": \"0.1 m\"}, "
+                           "\"ask\": {\"steps\": true, \"monte_carlo\": {\"trials\": 1000}}}", &answer) == FW_OK);
+    CHECK(strstr(answer, "\"standard_uncertainty\"") != NULL && strstr(answer, "\"budget\"") != NULL);
+    CHECK(strstr(answer, "\"substituted\"") != NULL && strstr(answer, "\"monte_carlo\"") != NULL);
+    fw_string_free(answer);
+    answer = NULL;
     CHECK(fw_evaluate_json("nonsense", &answer) == FW_BAD_SETTING && answer != NULL);
     fw_string_free(answer);
     answer = NULL;

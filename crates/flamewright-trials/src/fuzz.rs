@@ -197,7 +197,13 @@ fn example_call(entry: &dyn Entry, table: Node) -> Node {
 
 fn call_seeds() -> Vec<Vec<u8>> {
     let calls = CATALOGUE.iter().flat_map(|entry| needed_settings(*entry).into_iter().map(|table| example_call(*entry, table).to_json()));
-    calls.map(String::into_bytes).collect()
+    let asked = [
+        r#"{"calculation": "static_head", "height": {"value": "6.5 m", "accuracy": "0.1 m"}, "ask": {"steps": true, "correlation_of_results": true}}"#,
+        r#"{"calculation": "static_head", "height": {"readings": ["6.4 m", "6.6 m"]}, "ask": {"monte_carlo": {"trials": 20, "seed": 7, "shortest": true}}}"#,
+        r#"{"calculation": "static_head", "ask": {"sweep": {"height": {"from": "1 m", "to": "9 m", "points": 3}}}}"#,
+        r#"{"calculation": "static_head", "ask": {"goal_seek": {"vary": "height", "low": "1 m", "high": "20 m", "of": "static_pressure", "wanted": "1 bar"}}}"#,
+    ];
+    calls.chain(asked.map(str::to_owned)).map(String::into_bytes).collect()
 }
 
 /// Any settings for any calculation; where they are taken, some readings are put through it.

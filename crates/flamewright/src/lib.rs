@@ -34,6 +34,8 @@ pub mod prelude {
     pub use crate::record::Record;
 }
 
+#[cfg(feature = "text")]
+mod ask;
 mod caution;
 mod error;
 mod registered;

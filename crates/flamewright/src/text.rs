@@ -4,10 +4,9 @@
 //! readers themselves, and a key given twice is an error, since one of the two would be lost.
 
 use crate::calculation::Table;
-use crate::catalogue::{Bare, Entry, Outcome, Prepared, read_input, split};
+use crate::catalogue::Outcome;
 use crate::error::Error;
 use crate::node::Node;
-use alloc::boxed::Box;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -138,36 +137,37 @@ impl Node {
     }
 }
 
-/// Prepares the calculation that `call` names under `calculation` and reads its input.
+/// Answers a call such as `{"calculation": "liquid_water", "temperature": "60 degC"}`, JSON in and JSON out.
 ///
-/// # Errors
-/// Whatever is wrong with the name, a setting or a field.
-pub fn prepare(call: &Node, bare: Bare) -> Result<(Box<dyn Prepared>, Vec<f64>), Error> {
-    let name = call.get("calculation").ok_or_else(|| Error::bad_setting("calculation", "", "the name of a calculation is needed"))?;
-    let entry: &dyn Entry = crate::catalogue::calculation(name.text("calculation")?)?;
-    let rest = match call {
-        Node::Table(entries) => Node::Table(entries.iter().filter(|(k, _)| k != "calculation").cloned().collect()),
-        other => other.clone(),
-    };
-    let (settings, fields) = split(entry, &rest)?;
-    let input = read_input(entry.inputs(), &fields, bare)?;
-    Ok((entry.prepare(&settings)?, input))
-}
-
-/// Evaluates a call such as `{"calculation": "liquid_water", "temperature": "60 degC"}` and returns
-/// the result as JSON.
+/// Settings and fields stand side by side, values with their units in text. A value may be a table of a
+/// `value`, or `readings`, with some of [`STATEMENTS`](crate::uncertainty::STATEMENTS); every result then
+/// has its `standard_uncertainty` (in its unit), `coverage_factor` and `budget`. Under `ask`:
+///
+/// | key | what the answer has in addition |
+/// |---|---|
+/// | `steps`: true | the working, line by line |
+/// | `goal_seek`: `vary`, `low`, `high`, `of`, `wanted` | `goal`, the input that gives the wanted result; all results are those there |
+/// | `monte_carlo`: `trials`, `seed`, `coverage`, `shortest` | mean, standard uncertainty and coverage interval of every result |
+/// | `correlations`: lists of two inputs and a coefficient | nothing; what is stated of the inputs is taken so |
+/// | `correlation_of_results`: true | a row and a column a result |
+/// | `sweep`: one or two inputs, each with a list of values or `from`, `to`, `points` | columns instead of results |
 ///
 /// ```
-/// let answer = flamewright::text::call_json(r#"{"calculation": "static_head", "height": "6.5 m"}"#)?;
+/// use flamewright::text::call_json;
+/// let answer = call_json(r#"{"calculation": "static_head", "height": "6.5 m"}"#)?;
 /// assert!(answer.contains("static_pressure"));
+/// let worth = call_json(r#"{"calculation": "static_head", "height": {"value": "6.5 m", "accuracy": "0.1 m"}}"#)?;
+/// assert!(worth.contains("standard_uncertainty"));
+/// let height = call_json(r#"{"calculation": "static_head", "ask": {"goal_seek":
+///     {"vary": "height", "low": "1 m", "high": "20 m", "of": "static_pressure", "wanted": "1 bar"}}}"#)?;
+/// assert!(height.contains("\"input\": \"height\""));
 /// # Ok::<(), flamewright::Error>(())
 /// ```
 ///
 /// # Errors
-/// Whatever is wrong with the call.
+/// Whatever is wrong with the call, or cannot be answered.
 pub fn call_json(call: &str) -> Result<String, Error> {
-    let (prepared, input) = prepare(&Node::from_json(call)?, Bare::Refused)?;
-    Ok(crate::catalogue::outcome(prepared, input)?.to_node().to_json())
+    Ok(crate::ask::answer(&Node::from_json(call)?)?.to_json())
 }
 
 impl Table {

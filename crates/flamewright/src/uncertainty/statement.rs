@@ -1,10 +1,12 @@
 //! What an instrument, or the one who read it, states of the uncertainty of a value.
 
 use super::{Distribution, Measured};
+use crate::catalogue::Bare;
 use crate::error::Error;
 use crate::node::Node;
 use crate::quantity::{self, Value, types};
 use crate::record::Field;
+use alloc::vec::Vec;
 
 /// What can be stated: ± an amount (`accuracy`), a share of the reading or of the instrument's range, whether
 /// the larger of these counts or their sum, the step it shows, an expanded uncertainty with its coverage
@@ -23,6 +25,42 @@ pub const STATEMENTS: &[&str] = &[
 ];
 
 impl Measured {
+    /// Reads a value of `field`: text with its unit, or a table of a `value`, or repeated `readings`, with what
+    /// is stated of it.
+    ///
+    /// ```
+    /// use flamewright::{catalogue::calculation, node::Node, uncertainty::Measured};
+    /// let oxygen = &calculation("flue_analysis")?.inputs()[0];
+    /// let reading = Measured::read(oxygen, &Node::from([("value", "4.6 %"), ("accuracy", "0.3 %")]))?;
+    /// assert!((reading.value - 0.046).abs() < 1e-12 && reading.standard() > 0.001);
+    /// # Ok::<(), flamewright::Error>(())
+    /// ```
+    ///
+    /// # Errors
+    /// As [`Field::read_node`] where bare numbers are refused, and as [`stated`](Self::stated); an unknown key; both
+    /// a value and readings, or neither.
+    pub fn read(field: &Field, node: &Node) -> Result<Self, Error> {
+        let read = |node: &Node| field.read_node(node, Bare::Refused);
+        if !matches!(node, Node::Table(_)) {
+            return read(node).map(Self::exact);
+        }
+        let offered = || ["value", "readings"].into_iter().chain(STATEMENTS.iter().copied());
+        for (key, _) in node.entries(field.name)? {
+            if !offered().any(|known| known == key) {
+                return Err(Error::unknown_name(field.name, key, offered()));
+            }
+        }
+        let measured = match (node.get("value"), node.get("readings")) {
+            (Some(value), None) => Self::exact(read(value)?),
+            (None, Some(readings)) => {
+                let values: Result<Vec<f64>, Error> = readings.list(field.name)?.iter().map(read).collect();
+                Self::repeated(&values?).map_err(|e| e.within(field.name))?
+            }
+            _ => return Err(Error::bad_setting(field.name, "", "the table has either a value or readings")),
+        };
+        measured.stated(field, node)
+    }
+
     /// Adds what a `statement` says of a value of `field`: a table with some of [`STATEMENTS`], each with its unit.
     ///
     /// ```

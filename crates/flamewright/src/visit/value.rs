@@ -1,12 +1,10 @@
 //! One value of a visit record, with what is known of its uncertainty.
 
-use crate::catalogue::Bare;
 use crate::error::Error;
 use crate::node::Node;
 use crate::record::Field;
-use crate::uncertainty::{Measured, STATEMENTS};
+use crate::uncertainty::Measured;
 use alloc::string::{String, ToString};
-use alloc::vec::Vec;
 
 /// Where a value comes from.
 #[derive(Clone, Debug, PartialEq)]
@@ -24,28 +22,8 @@ pub(crate) fn read(field: &Field, node: &Node, instrument: Option<&Node>) -> Res
     {
         return reference_to(field, reference.trim());
     }
-    let table = match node {
-        Node::Table(_) => node,
-        _ => &Node::Null,
-    };
-    for (key, _) in table.entries(field.name)? {
-        if !["value", "readings"].contains(&key) && !STATEMENTS.contains(&key) {
-            return Err(Error::unknown_name(field.name, key, ["value", "readings"].into_iter().chain(STATEMENTS.iter().copied())));
-        }
-    }
-    let mut measured = match (table.get("value"), table.get("readings"), node) {
-        (Some(value), None, _) => Measured::exact(field.read_node(value, Bare::Refused)?),
-        (None, Some(readings), _) => {
-            let values: Result<Vec<f64>, Error> = readings.list(field.name)?.iter().map(|n| field.read_node(n, Bare::Refused)).collect();
-            Measured::repeated(&values?).map_err(|e| e.within(field.name))?
-        }
-        (_, _, Node::Table(_)) => return Err(Error::bad_setting(field.name, "", "the table has either a value or readings")),
-        _ => Measured::exact(field.read_node(node, Bare::Refused)?),
-    };
-    for statement in [instrument, Some(table)].into_iter().flatten() {
-        measured = measured.stated(field, statement)?;
-    }
-    Ok(Given::Value(measured))
+    let measured = Measured::read(field, node)?;
+    Ok(Given::Value(instrument.map_or(Ok(measured.clone()), |stated| measured.stated(field, stated))?))
 }
 
 fn reference_to(field: &Field, text: &str) -> Result<Given, Error> {
