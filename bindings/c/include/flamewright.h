@@ -4772,7 +4772,7 @@ fw_status fw_catalogue_json(char **catalogue);
 // settings and fields together, values with their units in text.
 //
 // A value may be a table of what is known of it, such as {"value": "60 degC", "accuracy": "1 K"} or
-// {"readings": ["59 degC", "61 degC"]} (also: of_reading, of_range with range, larger_of,
+// `{"readings": ["59 degC", "61 degC"]}` (also: of_reading, of_range with range, larger_of,
 // resolution, certificate with coverage_factor, standard_uncertainty, distribution); every result
 // then has its standard uncertainty, coverage factor and budget. A table under "ask" has more told:
 // "steps": true, "goal_seek": {"vary", "low", "high", "of", "wanted"}, "monte_carlo": {"trials",
