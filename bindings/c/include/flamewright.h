@@ -125,6 +125,16 @@ typedef enum {
     FW_OTHER_REFUSAL = 199,
 } fw_status;
 
+#if defined(FLAMEWRIGHT_ARROW)
+// `struct ArrowArray` of the Arrow C data interface, as the program declares it.
+typedef struct ArrowArray ArrowArray;
+#endif
+
+#if defined(FLAMEWRIGHT_ARROW)
+// `struct ArrowSchema` of the Arrow C data interface, as the program declares it.
+typedef struct ArrowSchema ArrowSchema;
+#endif
+
 // A calculation with its settings fixed: a fuel, a tube, a circuit. It is never changed after it is
 // made, so any number of threads may use one at once.
 typedef struct fw_context fw_context;
@@ -4763,6 +4773,31 @@ fw_status fw_evaluate_columns(const fw_context *context,
                               const fw_column_out *outputs,
                               size_t output_count,
                               uint16_t *row_status);
+
+#if defined(FLAMEWRIGHT_ARROW)
+// Evaluates a record batch of whatever calculation `context` is of, and hands the results over as
+// another: the columns kept, the results with their units in the metadata, `status` (FW_ROW_OK and so on)
+// and, where a row was refused, its `reason` in words. No row is lost; a refused one has null results.
+//
+// There only in a library built with its feature `arrow`, and declared only where FLAMEWRIGHT_ARROW is
+// defined. `schema` and `array` are a struct, each child a column of numbers; columns fill the input
+// fields of their names, in the unit that their metadata states under `unit`. `options_json` says what
+// else is wanted, NULL nothing: an object that may hold `constants`, `columns`, `units`, `outputs`,
+// `output_units`, `keep`, `prefix` and `reasons`, for instance
+// {"units": {"temperature": "degC"}, "constants": {"pressure": "2 bar"}, "keep": false}.
+//
+// `schema` stays with the caller. `array` is moved from once schema and options are found right, also
+// where the call fails after that: its release is NULL then, and its memory goes when nothing uses it any
+// more, as columns kept are not copied. Both results are written only on success, to memory that holds
+// nothing, and the caller calls their release; `result_schema` may not be `schema`. Results do not need
+// the context any more. All work is done by the calling thread, and any thread may release a result.
+fw_status fw_evaluate_arrow(const fw_context *context,
+                            const char *options_json,
+                            const ArrowSchema *schema,
+                            ArrowArray *array,
+                            ArrowSchema *result_schema,
+                            ArrowArray *result_array);
+#endif
 
 // Every calculation with its inputs, outputs (in field order, with unit, range, meaning), settings,
 // rules and sources, as a JSON list. Free the text with fw_string_free.

@@ -7,19 +7,19 @@ use core_library::Error;
 use core_library::catalogue::Prepared;
 use core_library::node::Node;
 use std::ffi::c_char;
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
 /// A calculation with its settings fixed: a fuel, a tube, a circuit. It is never changed after it is
 /// made, so any number of threads may use one at once.
 pub struct fw_context {
-    columns: Columns,
+    columns: Arc<Columns>,
 }
 
 impl fw_context {
     pub(crate) fn new(calculation: &str, settings: &Node) -> Result<Self, Error> {
-        Ok(Self { columns: columns(calculation, settings)? })
+        Ok(Self { columns: Arc::new(columns(calculation, settings)?) })
     }
-    pub(crate) fn columns(&self) -> &Columns {
+    pub(crate) fn columns(&self) -> &Arc<Columns> {
         &self.columns
     }
     #[inline(always)]

@@ -8,6 +8,8 @@
 #![allow(clippy::enum_glob_use, reason = "the statuses carry their prefix, as C needs it")]
 #![allow(clippy::missing_errors_doc, reason = "every status is explained at fw_status")]
 
+#[cfg(feature = "arrow")]
+pub mod arrow;
 pub mod call;
 pub mod context;
 #[rustfmt::skip]

@@ -1,12 +1,12 @@
 //! Arrow tables of any library, handed over without a copy (the Arrow PyCapsule interface).
 
 use crate::convert::error;
-use arrow_array::ffi::{FFI_ArrowArray, FFI_ArrowSchema, from_ffi};
+use arrow_array::ffi::{FFI_ArrowArray, FFI_ArrowSchema};
 use arrow_array::ffi_stream::{FFI_ArrowArrayStream, RecordBatchStreamReader};
-use arrow_array::{Array, RecordBatch, RecordBatchIterator, RecordBatchReader, StructArray};
+use arrow_array::{RecordBatch, RecordBatchIterator, RecordBatchReader};
 use arrow_schema::{ArrowError, SchemaRef};
 use flamewright_columns::Columns;
-use flamewright_columns::arrow::{Options, Over};
+use flamewright_columns::arrow::{Options, Over, record_batch};
 use pyo3::exceptions::{PyRuntimeError, PyTypeError, PyValueError};
 use pyo3::prelude::*;
 use pyo3::types::{PyCapsule, PyCapsuleMethods, PyIterator, PyTuple};
@@ -112,16 +112,8 @@ fn handed_over(table: &Bound<'_, PyAny>) -> PyResult<Option<Reader>> {
     // SAFETY: by the PyCapsule interface capsules of these names hold a schema and an array of that
     // schema; both are moved out of them.
     #[allow(unsafe_code)]
-    let (data, schema) = unsafe {
-        let schema = FFI_ArrowSchema::from_raw(schema.as_ptr());
-        (from_ffi(FFI_ArrowArray::from_raw(array.as_ptr()), &schema).map_err(fault)?, schema)
-    };
-    let schema = arrow_schema::Schema::try_from(&schema).map_err(fault)?;
-    let rows = StructArray::from(data);
-    if rows.null_count() > 0 {
-        return Err(PyValueError::new_err("whole rows are null: a table has its nulls in its columns"));
-    }
-    let batch = RecordBatch::from(rows).with_schema(Arc::new(schema)).map_err(fault)?;
+    let batch = unsafe { record_batch(FFI_ArrowArray::from_raw(array.as_ptr()), &FFI_ArrowSchema::from_raw(schema.as_ptr())) };
+    let batch = batch.map_err(fault)?;
     let schema = batch.schema();
     Ok(Some(Box::new(RecordBatchIterator::new([Ok(batch)], schema))))
 }

@@ -20,7 +20,7 @@ cargo xtask docs PYTHON       the same with a Python that has flamewright and Sp
 cargo xtask rustdoc           the documentation of the crates, in target/doc
 cargo xtask check-links       fail if a link in a Markdown file leads nowhere
 cargo xtask generate          write the generated files
-cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX
+cargo xtask install-c PREFIX  build the C library for release and install it below PREFIX; with `arrow` behind it, with Arrow
 cargo xtask fuzz-c SECONDS    the checks of C with so many seconds of random input
 cargo xtask coverage          which lines of the core the Rust checks reach (llvm-cov and llvm-profdata)
 cargo xtask cases FILE        the cases that the faces are compared by, with what Rust makes of them
@@ -49,7 +49,8 @@ fn main() -> ExitCode {
         ["accept-api"] => release::accept(),
         ["fuzz", target, seconds] => steps::fuzz(target, seconds),
         ["fuzz-c", seconds] => seconds.parse().map_err(|e| format!("{seconds}: {e}")).and_then(c::test),
-        ["install-c", prefix] => c::install(Path::new(prefix), true),
+        ["install-c", prefix] => c::install(Path::new(prefix), true, false),
+        ["install-c", prefix, "arrow"] => c::install(Path::new(prefix), true, true),
         ["accept-abi"] => generate::abi::accept(),
         ["generate"] => generate::write(),
         ["check-generated"] => generate::check(),

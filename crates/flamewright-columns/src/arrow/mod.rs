@@ -24,11 +24,13 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+mod handed_over;
 mod options;
 mod over;
 mod source;
 mod stream;
 
+pub use handed_over::record_batch;
 pub use options::{Keep, Options, Units};
 pub use over::Over;
 pub use stream::Stream;

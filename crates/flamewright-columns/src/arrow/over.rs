@@ -29,6 +29,7 @@ pub struct Over {
     kept: Vec<usize>,
     reasons: Option<ArrayRef>,
     schema: SchemaRef,
+    one_thread: bool,
 }
 
 impl Over {
@@ -81,7 +82,14 @@ impl Over {
         metadata.insert(place, provenance(&columns, &sources, schema).to_json());
         let reasons = options.reasons.then(|| Arc::new(StringArray::from(reasons(entry))) as ArrayRef);
         let schema = Arc::new(Schema::new_with_metadata(fields, metadata));
-        Ok(Self { columns, sources, results, kept, reasons, schema })
+        Ok(Self { columns, sources, results, kept, reasons, schema, one_thread: false })
+    }
+
+    /// The same without other threads than the one that asks: the same results to the bit.
+    #[must_use]
+    pub fn on_one_thread(mut self) -> Self {
+        self.one_thread = true;
+        self
     }
 
     /// The schema of the results: the columns kept, the results wanted, `status`, `reason`.
@@ -114,8 +122,10 @@ impl Over {
         for (part, column) in parts.iter_mut().zip(reasons.0.chunks_mut(CHUNK).zip(reasons.1.chunks_mut(CHUNK / 8))) {
             part.reasons = Some(column);
         }
-        if let [part] = parts.as_mut_slice() {
-            self.compute(&values, part);
+        if self.one_thread || parts.len() == 1 {
+            for part in &mut parts {
+                self.compute(&values, part);
+            }
         } else {
             parts.par_iter_mut().for_each(|part| self.compute(&values, part));
         }

@@ -28,14 +28,15 @@ pub(super) fn abi_version() -> Result<u32, String> {
 }
 
 /// Builds the library and puts it, its headers and its package files below `prefix`.
-pub(crate) fn install(prefix: &Path, release: bool) -> Outcome {
+pub(crate) fn install(prefix: &Path, release: bool, arrow: bool) -> Outcome {
     if cfg!(windows) {
         return Err("installing is written for systems with cc, pkg-config and shared libraries by soname; on Windows take \
                     flamewright.dll and the headers from the build"
             .to_owned());
     }
     let profile: &[&str] = if release { &["--release"] } else { &[] };
-    run("", "cargo", &[&["build", "--package", "flamewright-c", "--locked"], profile].concat())?;
+    let features: &[&str] = if arrow { &["--features", "arrow"] } else { &[] };
+    run("", "cargo", &[&["build", "--package", "flamewright-c", "--locked"], profile, features].concat())?;
     let built = target().join(if release { "release" } else { "debug" });
     let names = names()?;
     let include = prefix.join("include");
@@ -60,6 +61,8 @@ pub(crate) fn install(prefix: &Path, release: bool) -> Outcome {
         let text = fs::read_to_string(root().join("bindings/c/packaging").join(template)).map_err(|e| format!("{template}: {e}"))?;
         Ok(text
             .replace("@VERSION@", env!("CARGO_PKG_VERSION"))
+            .replace("@DEFINES@", if arrow { "-DFLAMEWRIGHT_ARROW" } else { "" })
+            .replace("@DEFINES_LIST@", if arrow { "FLAMEWRIGHT_ARROW" } else { "" })
             .replace("@SHARED@", &names.file)
             .replace("@PRIVATE@", &private.join(" "))
             .replace("@PRIVATE_LIST@", &private.join(";")))

@@ -48,7 +48,7 @@ pub(crate) fn check() -> Outcome {
 
 /// A C program that compiles only where a compiler sees the interface as it was promised.
 pub(crate) fn program() -> String {
-    let mut text = String::from("#include <flamewright.h>\n#include <stddef.h>\n");
+    let mut text = String::from("#define FLAMEWRIGHT_ARROW\n#include <flamewright.h>\n#include <stddef.h>\n");
     for (key, rest) in kept() {
         let (what, name) = key.split_once(' ').unwrap_or((key.as_str(), ""));
         let (first, second) = rest.split_once(' ').unwrap_or((rest.as_str(), ""));

@@ -6,7 +6,7 @@ use crate::steps::root;
 const CONVENTIONS: &str = include_str!("conventions.txt");
 
 /// The sources in the order in which their declarations shall stand.
-const SOURCES: [&str; 8] = ["version", "status", "last_error", "context", "call", "json", "visit", "functions"];
+const SOURCES: [&str; 9] = ["version", "status", "last_error", "context", "call", "arrow", "json", "visit", "functions"];
 
 pub(crate) fn make() -> Result<String, String> {
     let folder = root().join("bindings/c/src");
@@ -18,6 +18,7 @@ pub(crate) fn make() -> Result<String, String> {
             usize_is_size_t: true,
             documentation_style: cbindgen::DocumentationStyle::C99,
             line_length: 110,
+            defines: [("feature = arrow".to_owned(), "FLAMEWRIGHT_ARROW".to_owned())].into(),
             tab_width: 4,
             ..cbindgen::Config::default()
         })
