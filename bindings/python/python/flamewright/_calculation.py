@@ -400,7 +400,7 @@ class Calculation(Generic[R]):
         >>> import flamewright as fw
         >>> water = fw.liquid_water.fixed_uncertainty()
         >>> print(water(temperature=(333.15, 0.5))["density"])
-        983.2 kg/m³ (± 0.52 kg/m³, k = 2)
+        983.3 kg/m³ (± 0.51 kg/m³, k = 2)
         """
         propagate = self._prepare(settings).si_first_order
         return lambda **fields: Uncertainty(self, propagate(**fields))
