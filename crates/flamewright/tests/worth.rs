@@ -599,18 +599,18 @@ fn a_wanted_value_that_is_jumped_over_is_not_found_and_both_sides_are_named() {
     let jump = |x: f64| if x < 1.2345 { 900.0 + x } else { 950.0 + x };
     let text = sought(jump, 920.0).unwrap_err();
     assert!(
-        text.contains("density jumps over the wanted 920 kg/m³ at temperature = 28.0845 °C")
-            && text.contains("it is 901.2345 kg/m³ just below and 951.2345 kg/m³ just above"),
+        text.contains("density was 920 kg/m³ nowhere that was looked at: it jumps over that at temperature = 28.0845 °C")
+            && text.contains("from 901.2345 kg/m³ just below to 951.2345 kg/m³ just above"),
         "{text}"
     );
     // So small a jump that seven digits do not show it.
     let text = sought(|x: f64| if x < 1.2 { 900.0 - 2e-6 + x / 1e3 } else { 900.0 + x / 1e3 }, 900.0012 - 1e-6).unwrap_err();
-    assert!(text.contains("900.001199 kg/m³") && text.contains("900.001198 kg/m³ just below and 900.0012 kg/m³ just above"), "{text}");
+    assert!(text.contains("900.001199 kg/m³") && text.contains("900.001198 kg/m³ just below to 900.0012 kg/m³ just above"), "{text}");
     // Behind the jump the value is met.
     let goal = sought(|x: f64| if x < 1.2345 { 900.0 + x } else { 950.0 - 5.0 * x }, 920.0).unwrap();
     assert!((goal.value - 306.0).abs() < 1e-9 && !goal.several);
     // Through a pole the sign changes without a value between.
-    assert!(sought(|x: f64| 1.0 / (x - 1.1), 0.0).unwrap_err().contains("jumps over"));
+    assert!(sought(|x: f64| 1.0 / (x - 1.1), 0.0).unwrap_err().contains("jumps over that"));
 }
 
 #[test]
@@ -623,7 +623,13 @@ fn stretches_without_a_value_are_searched_up_to_their_edges() {
     // A hole between two places looked at, which the wanted value falls into or beside.
     let hole = |x: f64| if (0.1..0.2).contains(&x) { f64::NAN } else { 900.0 + x };
     let text = sought(hole, 900.15).unwrap_err();
-    assert!(text.contains("falls into a gap: it is 900.1 kg/m³ at temperature = 26.95 °C and 900.2 kg/m³ at 27.05 °C"), "{text}");
+    assert!(
+        text.contains("it is 900.1 kg/m³ at temperature = 26.95 °C and 900.2 kg/m³ at 27.05 °C, and has no value in between"),
+        "{text}"
+    );
+    // A hole wider than the steps, in which places were looked at.
+    let text = sought(|x: f64| if x.abs() < 2.0 { f64::NAN } else { 900.0 + x }, 900.5).unwrap_err();
+    assert!(text.contains("it is 898 kg/m³ at temperature = 24.85 °C and 902 kg/m³ at 28.85 °C, and has no value in between"), "{text}");
     assert!((sought(hole, 900.05).unwrap().value - 300.05).abs() < 1e-9);
     assert!((sought(hole, 900.25).unwrap().value - 300.25).abs() < 1e-9);
 }
@@ -643,11 +649,44 @@ fn peaks_between_the_places_looked_at_are_found() {
 }
 
 #[test]
+fn what_stands_up_beside_a_jump_or_a_hole_between_the_places_looked_at_is_found() {
+    // Places are looked at at 1.094 and 1.875: the wanted value lies between the first and the jump, or
+    // between the jump and the second.
+    for (wanted, at) in [(901.15, 301.15), (841.25, 301.25)] {
+        let goal = sought(|x: f64| if x < 1.2 { 900.0 + x } else { 840.0 + x }, wanted);
+        assert!((goal.unwrap().value - at).abs() < 1e-9, "{wanted}");
+    }
+    assert!(sought(|x: f64| if x < 1.2 { 900.0 + x } else { 840.0 + x }, 875.0).unwrap_err().contains("nowhere that was looked at"));
+    // A hole and a fall behind it.
+    let fall = |x: f64| if (1.2..1.3).contains(&x) { f64::NAN } else { 900.0 + x - if x < 1.25 { 0.0 } else { 60.0 } };
+    assert!((sought(fall, 901.15).unwrap().value - 301.15).abs() < 1e-9);
+    assert!((sought(fall, 841.35).unwrap().value - 301.35).abs() < 1e-9);
+}
+
+#[test]
+fn the_last_drop_before_a_wider_tube_is_found() {
+    // As the gas warms the drop rises, until a section needs the next tube: near 34.84 °C here, a
+    // fraction of a step from the end of the range.
+    let entry = calculation("gas_pipe_sizing").unwrap();
+    let sizing = entry.prepare(&typical::settings(entry)).unwrap();
+    let at = [1197.247, 6.3565025, 13828.586, 0.7854957, f64::NAN, 97162.87];
+    let seek = |wanted| goal_seek(&*sizing, &at, "gas_temperature", 263.15, 308.15, "greatest_drop", wanted);
+    for temperature in [307.9, 307.95, 308.0, 308.05] {
+        let wanted = with_input(&*sizing, &at, 4, temperature)[1];
+        let goal = seek(wanted).unwrap_or_else(|error| panic!("{wanted} Pa, as at {temperature} K: {error}"));
+        assert!((goal.output[1] - wanted).abs() <= 1e-10 * wanted);
+    }
+    // Between the drops on the two sides there is none.
+    let text = seek(33.0).unwrap_err().to_string();
+    assert!(text.contains("greatest_drop was 33 Pa nowhere that was looked at: it jumps over that at gas_temperature = 34.8"), "{text}");
+}
+
+#[test]
 fn steep_and_vanishing_outputs_are_held_to_the_same_rule() {
     // Nothing is relative to zero: the largest output seen is.
     assert!(sought(|x| 1e3 * (x - 0.1) / 30.0, 0.0).is_ok());
     // So steep that neighbouring inputs give outputs further apart than the rule allows.
-    assert!(sought(|x| 1e8 * (x - 0.1), 1e-3).unwrap_err().contains("jumps over the wanted 0.001 kg/m³"));
+    assert!(sought(|x| 1e8 * (x - 0.1), 1e-3).unwrap_err().contains("density was 0.001 kg/m³ nowhere that was looked at"));
     assert!(sought(|x| 1e-6 * (x - 0.1), 1e-9).is_ok());
     // The same everywhere: any input gives it.
     let level = sought(|_| 5.0, 5.0).unwrap();

@@ -41,7 +41,8 @@ const RELATIVE: f64 = 1e-10;
 /// The range is looked over at equal steps, and up to the edges of stretches where the calculation
 /// refuses; each bracket is narrowed by Brent's method (R. P. Brent, Algorithms for Minimization
 /// without Derivatives, 1973, chapter 4) and then by halving until no number lies between its ends.
-/// Without a bracket, the peaks nearest to the wanted value are looked at more closely.
+/// Without an answer, jumps and holes between the places looked at are searched up to their edges, and
+/// the peaks nearest to the wanted value are looked at more closely.
 ///
 /// ```
 /// # use flamewright::{catalogue::{calculation, read_input, split, Bare}, explore::goal_seek, node::Node};
@@ -58,8 +59,8 @@ const RELATIVE: f64 = 1e-10;
 ///
 /// # Errors
 /// Unknown names; a range that is empty or outside that of the field; no place where the calculation
-/// accepts its input; no solution, with the values between which the output runs; or a wanted value
-/// that the output jumps over, with the outputs on both sides.
+/// accepts its input; a wanted value that was met nowhere, with the values between which the output
+/// runs, or with the first place where it jumps over the wanted value and the outputs on both sides.
 pub fn goal_seek(prepared: &dyn Prepared, input: &[f64], vary: &str, low: f64, high: f64, of: &str, wanted: f64) -> Result<Goal, Error> {
     let entry = prepared.entry();
     let (place, field) = find(entry.inputs(), vary)?;
@@ -101,8 +102,21 @@ pub fn goal_seek(prepared: &dyn Prepared, input: &[f64], vary: &str, low: f64, h
         search.cross(stretch);
     }
     if search.answers.is_empty() {
-        for stretch in &stretches {
-            search.peaks(stretch);
+        let pieces: Vec<Vec<Tried>> = stretches.iter().flat_map(|stretch| search.pieces(stretch)).collect();
+        for piece in &pieces {
+            search.cross(piece);
+        }
+        if search.answers.is_empty() {
+            for piece in &pieces {
+                search.peaks(piece);
+            }
+        }
+    }
+    for pair in stretches.windows(2) {
+        if let [.., below] = *pair[0]
+            && let [above, ..] = *pair[1]
+        {
+            search.misses(below, above, true);
         }
     }
     let first = search.answers.first().copied();
@@ -151,12 +165,15 @@ impl Missed {
             let why = search.refusal.as_ref().map_or_else(String::new, |e| format!(": {e}"));
             let (from, to) = (field.show(self.below.at, 7), field.show(self.above.at, 7));
             return format!(
-                "the wanted {name} of {wanted} falls into a gap: it is {left} at {} = {from} and {right} at {to}, and has no value in between{why}",
+                "{name} was {wanted} nowhere that was looked at: it is {left} at {} = {from} and {right} at {to}, and has no value in between{why}",
                 field.name
             );
         }
         let at = field.show(self.below.at, 7);
-        format!("{name} jumps over the wanted {wanted} at {} = {at}: it is {left} just below and {right} just above", field.name)
+        format!(
+            "{name} was {wanted} nowhere that was looked at: it jumps over that at {} = {at}, from {left} just below to {right} just above",
+            field.name
+        )
     }
 }
 
@@ -241,6 +258,41 @@ impl Search<'_> {
             without = (!open).then_some(at);
         }
         stretches
+    }
+
+    /// A stretch taken apart where the output jumps or has no value between two places looked at: on
+    /// either side of it the output may reach further than those places show.
+    fn pieces(&mut self, stretch: &[Tried]) -> Vec<Vec<Tried>> {
+        let mut pieces = Vec::from([Vec::new()]);
+        for (i, &here) in stretch.iter().enumerate() {
+            if let Some(&next) = stretch.get(i + 1)
+                && let Some((below, above)) = self.break_between(here, next)
+            {
+                let piece = if below.at == here.at { Vec::from([here]) } else { Vec::from([here, below]) };
+                pieces.last_mut().into_iter().for_each(|p: &mut Vec<Tried>| p.extend(&piece));
+                pieces.push(if above.at == next.at { Vec::new() } else { Vec::from([above]) });
+            } else {
+                pieces.last_mut().into_iter().for_each(|p| p.push(here));
+            }
+        }
+        pieces
+    }
+
+    /// The edges of the jump or the hole between two places, found by halving, or none: where there
+    /// is neither, soon both halves have their share of the change.
+    fn break_between(&mut self, mut a: Tried, mut b: Tried) -> Option<(Tried, Tried)> {
+        while let Some(middle) = between(a.at, b.at) {
+            let tried = self.try_at(middle);
+            if tried.miss.is_nan() {
+                return Some((self.edge(a, middle), self.edge(b, middle)));
+            }
+            let [left, right] = [(tried.miss - a.miss).abs(), (b.miss - tried.miss).abs()];
+            if left.min(right) > 0.25 * left.max(right) || left == right {
+                return None;
+            }
+            if left > right { b = tried } else { a = tried }
+        }
+        Some((a, b))
     }
 
     fn answered(&mut self, at: f64) {
@@ -371,7 +423,7 @@ impl Search<'_> {
             self.answered(nearer.at);
         } else {
             let (below, above) = if b.at < c.at { (b, c) } else { (c, b) };
-            self.missed.get_or_insert(Missed { below, above, gap: false });
+            self.misses(below, above, false);
         }
     }
 
@@ -386,8 +438,15 @@ impl Search<'_> {
                 }
             }
         }
-        if self.answers.len() == found && left.miss * right.miss < 0.0 {
-            self.missed.get_or_insert(Missed { below: left, above: right, gap: true });
+        if self.answers.len() == found {
+            self.misses(left, right, true);
+        }
+    }
+
+    /// Keeps the first two neighbours that have the wanted value, and no answer, between them.
+    fn misses(&mut self, below: Tried, above: Tried, gap: bool) {
+        if below.miss * above.miss < 0.0 {
+            self.missed.get_or_insert(Missed { below, above, gap });
         }
     }
 
