@@ -374,7 +374,7 @@ pub fn columns(name: &str, settings: &Node) -> Result<Columns, Error> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use flamewright_trials::{SLOW, needed_settings};
+    use flamewright_trials::{SLOW, needed_settings, usual_range};
 
     /// Every result with every choice of instructions, and cut into blocks in other places, to the bit.
     /// The optimiser is what could tell them apart: the tests of the Python package try the same on its
@@ -397,7 +397,7 @@ mod tests {
             let fields = entry.inputs().iter();
             let given: Vec<Vec<f64>> = fields
                 .map(|field| {
-                    let (low, high) = (field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum));
+                    let (low, high) = usual_range(field);
                     (0..rows).map(|row| if row == 13 { f64::NAN } else { low + drawn() * (high - low) }).collect()
                 })
                 .collect();

@@ -1,6 +1,13 @@
 //! Readings that look drawn and are the same every time.
 
+use flamewright::catalogue::Prepared;
 use flamewright::record::Field;
+
+/// The usual range of an input, within what is allowed.
+#[must_use]
+pub fn usual_range(field: &Field) -> (f64, f64) {
+    (field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum))
+}
 
 /// Numbers that look drawn (Knuth's MMIX generator, TAOCP 2, 3.3.4).
 pub struct Draws(u64);
@@ -37,7 +44,7 @@ impl Draws {
         if !field.default.is_nan() && whether < 0.5 {
             return field.default;
         }
-        let (low, high) = (field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum));
+        let (low, high) = usual_range(field);
         low + place * (high - low)
     }
 
@@ -57,6 +64,19 @@ impl Draws {
             _ => return self.usual(field),
         };
         if (low..=high).contains(&value) { value } else { self.usual(field) }
+    }
+
+    /// Usual values that the calculation accepts together and what it makes of them, or none in so many `tries`.
+    pub fn readings(&mut self, prepared: &dyn Prepared, tries: usize) -> Option<(Vec<f64>, Vec<f64>)> {
+        let entry = prepared.entry();
+        let mut output = vec![f64::NAN; entry.outputs().len()];
+        for _ in 0..tries {
+            let input: Vec<f64> = entry.inputs().iter().map(|field| self.usual(field)).collect();
+            if !prepared.run(&input, &mut output).is_refused(entry.rules()) {
+                return Some((input, output));
+            }
+        }
+        None
     }
 
     /// Anything: any bits, numbers at the ends of the format, values just outside the range.

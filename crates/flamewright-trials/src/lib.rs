@@ -11,5 +11,5 @@ pub mod fuzz;
 mod settings;
 
 pub use cases::cases;
-pub use draws::Draws;
+pub use draws::{Draws, usual_range};
 pub use settings::{SLOW, needed_settings, settings};

@@ -1,7 +1,8 @@
-//! No bits in any field of any calculation make it panic, and what it accepts has finite results.
+//! No bits in any field of any calculation make it panic, what it accepts has finite results, and a
+//! hole in what it needs is no number.
 
 use flamewright::catalogue::CATALOGUE;
-use flamewright_trials::{Draws, fuzz::try_bits, settings};
+use flamewright_trials::{Draws, SLOW, fuzz::try_bits, needed_settings, settings};
 use std::time::{Duration, Instant};
 
 /// A calculation gets no more readings when it has taken so long over those it has.
@@ -69,4 +70,57 @@ fn one_odd_value_among_good_ones() {
             }
         }
     }
+}
+
+/// Usual readings are accepted, and refused as soon as one that is needed is left open.
+#[test]
+fn what_must_be_given_is_asked_for() {
+    let mut untouched = Vec::new();
+    for entry in CATALOGUE {
+        let name = entry.info().name;
+        let prepared = entry.prepare(&needed_settings(*entry)[0]).unwrap();
+        let mut draws = Draws::new(7);
+        for _ in 0..if SLOW.contains(&name) { 1 } else { 20 } {
+            let Some((input, mut output)) = draws.readings(&*prepared, 3000) else {
+                untouched.push(name);
+                break;
+            };
+            try_bits(&*prepared, &input);
+            for (place, field) in entry.inputs().iter().enumerate().filter(|(_, field)| field.absent.is_empty()) {
+                let mut hole = input.clone();
+                hole[place] = f64::NAN;
+                let judged = prepared.run(&hole, &mut output);
+                assert!(judged.is_refused(entry.rules()), "{name}: {} left open", field.name);
+            }
+        }
+    }
+    assert!(untouched.len() <= 3, "no readings for {untouched:?}");
+}
+
+/// What comes out of nothing but not-a-number is decided by the settings alone, so every reading gives
+/// the same; what may be left out is left out, and not every calculation does without.
+#[test]
+fn nothing_is_made_up() {
+    let mut compared = 0;
+    for entry in CATALOGUE.iter().filter(|entry| !SLOW.contains(&entry.info().name)) {
+        let name = entry.info().name;
+        let prepared = entry.prepare(&needed_settings(*entry)[0]).unwrap();
+        let mut nothing = vec![0.0; entry.outputs().len()];
+        prepared.compute(&vec![f64::NAN; entry.inputs().len()], &mut nothing);
+        let mut draws = Draws::new(5);
+        for _ in 0..10 {
+            let Some((mut input, mut output)) = draws.readings(&*prepared, 3000) else { break };
+            for (value, _) in input.iter_mut().zip(entry.inputs()).filter(|(_, field)| !field.absent.is_empty()) {
+                *value = f64::NAN;
+            }
+            if prepared.run(&input, &mut output).is_refused(entry.rules()) {
+                continue;
+            }
+            for ((field, with), without) in entry.outputs().iter().zip(&output).zip(&nothing).filter(|(_, without)| !without.is_nan()) {
+                assert_eq!(with, without, "{name}.{} is {without} without any reading", field.name);
+            }
+            compared += 1;
+        }
+    }
+    assert!(compared > 700, "{compared} readings compared");
 }

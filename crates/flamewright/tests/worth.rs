@@ -1,8 +1,6 @@
 //! What a number is worth: the guide's examples, the trade's uncertainty rows, and laws that hold
 //! for every function.
 
-mod typical;
-
 use flamewright::calculation::{Judged, Table};
 use flamewright::catalogue::{Bare, Entry, Prepared, calculation, read_input, split};
 use flamewright::explore::{Goal, goal_seek};
@@ -433,55 +431,6 @@ fn first_order_and_draws_agree_and_draws_repeat() {
     assert_ne!(bits(&again(9)), bits(&again(10)));
 }
 
-/// For every calculation, with uncertainties so small that its curves are straight: two ways that
-/// share nothing but the calculation give the same spread.
-#[test]
-fn first_order_and_draws_agree_over_the_whole_catalogue() {
-    const TRIALS: usize = 1500;
-    let mut numbers = typical::Draws(5);
-    let (mut compared, mut apart, mut untouched) = (0, Vec::new(), Vec::new());
-    for (name, prepared) in typical::all() {
-        if typical::SLOW.contains(&name) && cfg!(debug_assertions) {
-            continue;
-        }
-        let entry = prepared.entry();
-        let Some((at, _)) = numbers.accepted(&*prepared, 3000) else {
-            untouched.push(name);
-            continue;
-        };
-        let spans = entry.inputs().iter().map(typical::usual);
-        let standard: Vec<f64> = spans
-            .zip(&at)
-            .map(|((low, high), x)| {
-                let u = 1e-4 * (high - low).min(x.abs());
-                // Not beside the edge of the range, beyond which the sum need not mean anything.
-                if u.is_finite() && x - 10.0 * u > low && x + 10.0 * u < high { u } else { 0.0 }
-            })
-            .collect();
-        let inputs = Covariance::independent(&standard);
-        let linear = first_order(&*prepared, &at, &inputs);
-        let draws = monte_carlo(&*prepared, &at, &inputs, &[], TRIALS, 6).unwrap();
-        for (j, output) in entry.outputs().iter().enumerate() {
-            let (u, drawn) = (linear.standard(j), draws.standard(j));
-            // Not those that nothing moves, and not those without a value.
-            if u.is_nan() || drawn.is_nan() || u <= 1e-9 * linear.outputs()[j].abs() && drawn <= 1e-9 * linear.outputs()[j].abs() {
-                continue;
-            }
-            // A step by step rule has no slope, and without leads their error is rounding only.
-            if ["uk_band_deduction", "lead_error"].contains(&output.name) {
-                continue;
-            }
-            compared += 1;
-            if (drawn / u - 1.0).abs() > 5.0 / (2.0 * TRIALS as f64).sqrt() {
-                apart.push(format!("{name}.{}: first order {u:e}, drawn {drawn:e}, value {:e}", output.name, linear.outputs()[j]));
-            }
-        }
-    }
-    assert!(compared > 350, "{compared} outputs compared");
-    assert!(apart.is_empty(), "{apart:#?}");
-    assert!(untouched.len() <= 3, "no readings for {untouched:?}");
-}
-
 #[test]
 fn the_shortest_interval_of_a_skewed_result_is_shorter() {
     let square = Function(|x: &[f64; 1]| [x[0] * x[0]]);
@@ -491,76 +440,6 @@ fn the_shortest_interval_of_a_skewed_result_is_shorter() {
     assert!(short_high - short_low < 0.9 * (high - low));
     // Chi-squared with one degree of freedom: 0.001 to 5.02, and 0 to 3.84.
     assert!((high - 5.02).abs() < 0.25 && (short_high - 3.84).abs() < 0.2 && short_low < 0.01, "{low} {high} {short_low} {short_high}");
-}
-
-/// What `prepared` makes of `at` with input `i` at `x`; not-a-number where it is refused.
-fn with_input(prepared: &dyn Prepared, at: &[f64], i: usize, x: f64) -> Vec<f64> {
-    let mut point = at.to_vec();
-    point[i] = x;
-    let mut output = vec![f64::NAN; prepared.entry().outputs().len()];
-    if prepared.run(&point, &mut output).is_refused(prepared.entry().rules()) {
-        output.fill(f64::NAN);
-    }
-    output
-}
-
-/// Every input of every calculation, varied over its usual range, for several of its outputs: what
-/// can be reached is found to ten digits, and what cannot is said not to be.
-#[test]
-fn what_is_sought_comes_out_or_is_said_not_to() {
-    let mut draws = typical::Draws(21);
-    let (mut found, mut none, mut untouched) = (0, 0, Vec::new());
-    for (name, prepared) in typical::all() {
-        let entry = prepared.entry();
-        let slow = typical::SLOW.contains(&name);
-        // A seek is a hundred evaluations.
-        if slow && cfg!(debug_assertions) {
-            continue;
-        }
-        let Some((at, here)) = draws.accepted(&*prepared, if slow { 20 } else { 3000 }) else {
-            untouched.push(name);
-            continue;
-        };
-        let mut sought = 0;
-        for (i, input) in entry.inputs().iter().enumerate() {
-            let (low, high) = typical::usual(input);
-            if !(low < high && high.is_finite() && low.is_finite()) || slow && sought > 0 {
-                continue;
-            }
-            let check = |j: usize, wanted: f64| {
-                let output = &entry.outputs()[j];
-                let goal = goal_seek(&*prepared, &at, input.name, low, high, output.name, wanted)?;
-                let place = format!("{name}: {} = {wanted}, got {} at {} = {}", output.name, goal.output[j], input.name, goal.value);
-                let largest = if wanted == 0.0 { here[j].abs().max(with_input(&*prepared, &at, i, high)[j].abs()) } else { wanted.abs() };
-                assert!((goal.output[j] - wanted).abs() <= 1e-10 * largest, "{place}");
-                assert_eq!(with_input(&*prepared, &at, i, goal.value)[j].to_bits(), goal.output[j].to_bits(), "{place}");
-                assert!((low..=high).contains(&goal.value), "{place}");
-                Ok::<(), flamewright::Error>(())
-            };
-            let there = with_input(&*prepared, &at, i, low + (high - low) * draws.next());
-            for _ in 0..if slow { 1 } else { 3 } {
-                let j = (draws.next() * there.len() as f64) as usize;
-                if there[j].is_finite() {
-                    check(j, there[j]).unwrap_or_else(|error| panic!("{name}: {error}"));
-                    found += 1;
-                    sought += 1;
-                    // What lies ten times its distance from the value here is mostly out of reach.
-                    let beyond = here[j] + 10.0 * (there[j] - here[j]);
-                    if beyond.is_finite()
-                        && !slow
-                        && let Err(error) = check(j, beyond)
-                    {
-                        assert_eq!(error.code(), "no_solution", "{name}");
-                        let text = error.to_string();
-                        assert!(text.contains("runs from") && text.contains("is wanted"), "{name}: {text}");
-                        none += 1;
-                    }
-                }
-            }
-        }
-    }
-    assert!(found > 1200 && none > 400, "{found} found, {none} none");
-    assert!(untouched.len() <= 3, "no readings for {untouched:?}");
 }
 
 /// A function in place of the density of water by its temperature.
@@ -661,24 +540,6 @@ fn what_stands_up_beside_a_jump_or_a_hole_between_the_places_looked_at_is_found(
     let fall = |x: f64| if (1.2..1.3).contains(&x) { f64::NAN } else { 900.0 + x - if x < 1.25 { 0.0 } else { 60.0 } };
     assert!((sought(fall, 901.15).unwrap().value - 301.15).abs() < 1e-9);
     assert!((sought(fall, 841.35).unwrap().value - 301.35).abs() < 1e-9);
-}
-
-#[test]
-fn the_last_drop_before_a_wider_tube_is_found() {
-    // As the gas warms the drop rises, until a section needs the next tube: near 34.84 °C here, a
-    // fraction of a step from the end of the range.
-    let entry = calculation("gas_pipe_sizing").unwrap();
-    let sizing = entry.prepare(&typical::settings(entry)).unwrap();
-    let at = [1197.247, 6.3565025, 13828.586, 0.7854957, f64::NAN, 97162.87];
-    let seek = |wanted| goal_seek(&*sizing, &at, "gas_temperature", 263.15, 308.15, "greatest_drop", wanted);
-    for temperature in [307.9, 307.95, 308.0, 308.05] {
-        let wanted = with_input(&*sizing, &at, 4, temperature)[1];
-        let goal = seek(wanted).unwrap_or_else(|error| panic!("{wanted} Pa, as at {temperature} K: {error}"));
-        assert!((goal.output[1] - wanted).abs() <= 1e-10 * wanted);
-    }
-    // Between the drops on the two sides there is none.
-    let text = seek(33.0).unwrap_err().to_string();
-    assert!(text.contains("greatest_drop was 33 Pa nowhere that was looked at: it jumps over that at gas_temperature = 34.8"), "{text}");
 }
 
 #[test]
