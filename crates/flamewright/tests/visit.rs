@@ -54,6 +54,19 @@ fn the_demo_is_assessed_without_a_gap() {
 }
 
 #[test]
+fn the_readme_shows_what_is_printed() {
+    let readme = include_str!("../../../README.md");
+    let (_, shown) = readme.split_once("```text\n").unwrap();
+    let shown: Vec<&str> = shown.split("```").next().unwrap().lines().collect();
+    assert!(shown.len() > 40 && shown.last() == Some(&"…"));
+    let printed = assessed(DEMO, Some(POLICY)).to_text();
+    let mut lines = printed.lines().map(str::trim_end);
+    for line in &shown[..shown.len() - 1] {
+        assert!(lines.any(|printed| printed == *line), "not printed, or not in this order: {line}");
+    }
+}
+
+#[test]
 fn what_is_dangerous_stands_first() {
     let assessment = assessed(DEMO, Some(POLICY));
     for text in [assessment.to_text(), assessment.to_html()] {
