@@ -1,12 +1,62 @@
 //! The root of a function of one variable.
 
-/// The root of a rising function within a bracket, to an absolute tolerance; NaN if there is none.
+/// Two places with a root of a rising function between them, coming closer.
 ///
 /// Regula falsi with Illinois' halving of the value at the end that stays, and plain halving of
 /// the bracket whenever two steps did not halve it.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Bracket {
+    low: f64,
+    high: f64,
+    at_low: f64,
+    at_high: f64,
+    last_width: f64,
+    since_halved: u32,
+    low_moved_last: Option<bool>,
+}
+
+impl Bracket {
+    /// With the values at the ends: below zero at `low`, above it at `high`.
+    pub(crate) fn new(low: f64, high: f64, at_low: f64, at_high: f64) -> Self {
+        Self { low, high, at_low, at_high, last_width: high - low, since_halved: 0, low_moved_last: None }
+    }
+
+    /// Where a straight line through the ends is zero.
+    fn secant(&self) -> f64 {
+        self.high - self.at_high * (self.high - self.low) / (self.at_high - self.at_low)
+    }
+
+    /// Where to look next; none where no number lies between the ends.
+    pub(crate) fn next(&self) -> Option<f64> {
+        let inside = |place: f64| place > self.low && place < self.high;
+        let secant = self.secant();
+        let next = if self.since_halved >= 2 || !inside(secant) { 0.5 * self.low + 0.5 * self.high } else { secant };
+        inside(next).then_some(next)
+    }
+
+    /// Puts `next`, where the value is `at`, in place of the end on its side.
+    pub(crate) fn narrow(&mut self, next: f64, at: f64) {
+        let low_moves = at < 0.0;
+        if low_moves {
+            (self.low, self.at_low) = (next, at);
+        } else {
+            (self.high, self.at_high) = (next, at);
+        }
+        if self.low_moved_last == Some(low_moves) {
+            *if low_moves { &mut self.at_high } else { &mut self.at_low } *= 0.5;
+        }
+        self.low_moved_last = Some(low_moves);
+        self.since_halved += 1;
+        let width = self.high - self.low;
+        if width <= 0.5 * self.last_width {
+            (self.last_width, self.since_halved) = (width, 0);
+        }
+    }
+}
+
+/// The root of a rising function within a bracket, to an absolute tolerance; NaN if there is none.
 pub(crate) fn rising_root(function: impl Fn(f64) -> f64, low: f64, high: f64, tolerance: f64) -> f64 {
-    let (mut low, mut high) = (low, high);
-    let (mut at_low, mut at_high) = (function(low), function(high));
+    let (at_low, at_high) = (function(low), function(high));
     if !(at_low <= 0.0 && at_high >= 0.0) {
         return f64::NAN;
     }
@@ -16,44 +66,19 @@ pub(crate) fn rising_root(function: impl Fn(f64) -> f64, low: f64, high: f64, to
     if at_high == 0.0 {
         return high;
     }
-    let (mut last_width, mut since_halved) = (high - low, 0);
-    let mut low_moved_last = None;
+    let mut bracket = Bracket::new(low, high, at_low, at_high);
     for _ in 0..200 {
-        let secant = high - at_high * (high - low) / (at_high - at_low);
-        if high - low <= tolerance {
-            return secant;
+        if bracket.high - bracket.low <= tolerance {
+            return bracket.secant();
         }
-        let centre = 0.5 * (low + high);
-        let next = if since_halved >= 2 || !(secant > low && secant < high) { centre } else { secant };
-        if !(next > low && next < high) {
-            // Neighbouring numbers: nothing lies between.
-            return next;
-        }
+        let Some(next) = bracket.next() else { return bracket.high };
         let at = function(next);
-        if at == 0.0 {
-            return next;
+        if at == 0.0 || at.is_nan() {
+            return next + at;
         }
-        if at < 0.0 {
-            (low, at_low) = (next, at);
-            if low_moved_last == Some(true) {
-                at_high *= 0.5;
-            }
-            low_moved_last = Some(true);
-        } else if at > 0.0 {
-            (high, at_high) = (next, at);
-            if low_moved_last == Some(false) {
-                at_low *= 0.5;
-            }
-            low_moved_last = Some(false);
-        } else {
-            return f64::NAN;
-        }
-        since_halved += 1;
-        if high - low <= 0.5 * last_width {
-            (last_width, since_halved) = (high - low, 0);
-        }
+        bracket.narrow(next, at);
     }
-    0.5 * (low + high)
+    bracket.secant()
 }
 
 #[cfg(test)]

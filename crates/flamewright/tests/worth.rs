@@ -485,11 +485,28 @@ fn a_wanted_value_that_is_jumped_over_is_not_found_and_both_sides_are_named() {
     // So small a jump that seven digits do not show it.
     let text = sought(|x: f64| if x < 1.2 { 900.0 - 2e-6 + x / 1e3 } else { 900.0 + x / 1e3 }, 900.0012 - 1e-6).unwrap_err();
     assert!(text.contains("900.001199 kg/m³") && text.contains("900.001198 kg/m³ just below to 900.0012 kg/m³ just above"), "{text}");
+    // What is wanted lies so near one side that seven digits do not tell them apart.
+    let text = sought(|x: f64| if x < 1.2 { 900.0 } else { 950.0 }, 900.0 + 1e-6).unwrap_err();
+    assert!(text.contains("was 900.000001 kg/m³ nowhere") && text.contains("from 900 kg/m³ just below"), "{text}");
     // Behind the jump the value is met.
     let goal = sought(|x: f64| if x < 1.2345 { 900.0 + x } else { 950.0 - 5.0 * x }, 920.0).unwrap();
     assert!((goal.value - 306.0).abs() < 1e-9 && !goal.several);
     // Through a pole the sign changes without a value between.
     assert!(sought(|x: f64| 1.0 / (x - 1.1), 0.0).unwrap_err().contains("jumps over that"));
+}
+
+#[test]
+fn a_range_that_is_none_is_refused() {
+    let water = calculation("liquid_water").unwrap().prepare(&Node::Table(Vec::new())).unwrap();
+    let field = &water.entry().inputs()[0];
+    let seek = |low, high| goal_seek(&*water, &[f64::NAN, 2e5], "temperature", low, high, "density", 983.0);
+    let outside =
+        [(330.0, 330.0), (340.0, 330.0), (field.minimum - 1.0, 350.0), (300.0, field.maximum + 1.0), (f64::NAN, 330.0), (300.0, f64::NAN)];
+    for (low, high) in outside {
+        let text = seek(low, high).unwrap_err().to_string();
+        assert!(text.contains("must be ascending and lie within"), "{low} to {high}: {text}");
+    }
+    assert!(seek(field.minimum, 350.0).is_ok() && seek(300.0, field.maximum).is_ok());
 }
 
 #[test]
@@ -522,6 +539,9 @@ fn peaks_between_the_places_looked_at_are_found() {
     let goal = sought(peak, 900.0).unwrap();
     assert!((goal.value - 300.21).abs() < 1e-4);
     assert!(sought(peak, 900.0 + 1e-4).unwrap_err().contains("to 900 kg/m³, and 900.0001 kg/m³ is wanted"));
+    // So near above it that it counts as met, as 1e-10 of it does.
+    assert!((sought(peak, 900.0 + 2e-8).unwrap().value - 300.21).abs() < 1e-4);
+    assert!(sought(peak, 900.0 + 2e-7).is_err());
     // A valley, and one at the end of the range.
     assert!((sought(|x| 800.0 - peak(x), -100.0 + 1e-6).unwrap().value - 300.209).abs() < 1e-6);
     assert!((sought(|x: f64| (x + 19.99) * (x + 19.99), 1e-5).unwrap().value - 280.01).abs() < 0.01);
@@ -540,6 +560,39 @@ fn what_stands_up_beside_a_jump_or_a_hole_between_the_places_looked_at_is_found(
     let fall = |x: f64| if (1.2..1.3).contains(&x) { f64::NAN } else { 900.0 + x - if x < 1.25 { 0.0 } else { 60.0 } };
     assert!((sought(fall, 901.15).unwrap().value - 301.15).abs() < 1e-9);
     assert!((sought(fall, 841.35).unwrap().value - 301.35).abs() < 1e-9);
+}
+
+/// What `sought` gives, and how often the shape was evaluated for it.
+fn counted(shape: fn(f64) -> f64, wanted: f64) -> (Result<Goal, String>, u32) {
+    let calls = std::sync::atomic::AtomicU32::new(0);
+    let goal = sought(
+        |x: f64| {
+            calls.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
+            shape(x)
+        },
+        wanted,
+    );
+    (goal, calls.into_inner())
+}
+
+/// 65 places are looked at, and one answer is checked; halving alone takes some 44 more for each answer.
+#[test]
+fn a_smooth_output_is_narrowed_in_few_evaluations() {
+    for (wanted, answers, shape) in
+        [(3.0, 1, (|x| x * x * x) as fn(f64) -> f64), (1e-3, 1, f64::exp), (900.7, 1, |x| 900.0 + x), (0.0, 2, f64::sin)]
+    {
+        let (goal, calls) = counted(shape, wanted);
+        assert_eq!(goal.unwrap().several, answers == 2);
+        // One more, by which the test looks at the answer.
+        let narrowing = calls - 65 - 1 - 1;
+        assert!(narrowing <= 27 * answers, "{wanted}: {narrowing} evaluations");
+    }
+    // That there is no answer costs two places more for each step, and forty at each end or peak.
+    for (wanted, peaks, shape) in [(1e6, 1, (|x| x * x * x) as fn(f64) -> f64), (-1.0, 1, f64::exp), (1.5, 9, f64::sin)] {
+        let (goal, calls) = counted(shape, wanted);
+        println!("{wanted}: {calls}");
+        assert!(goal.is_err() && calls <= 65 + 2 * 64 + 42 * peaks, "{wanted}: {calls} evaluations");
+    }
 }
 
 #[test]

@@ -3,6 +3,7 @@
 use crate::catalogue::Prepared;
 use crate::error::Error;
 use crate::record::{Field, find};
+use crate::root::Bracket;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -39,8 +40,7 @@ const RELATIVE: f64 = 1e-10;
 /// nothing to be relative to, and 1e-10 of the largest output at the places looked at is allowed instead.
 ///
 /// The range is looked over at equal steps, and up to the edges of stretches where the calculation
-/// refuses; each bracket is narrowed by Brent's method (R. P. Brent, Algorithms for Minimization
-/// without Derivatives, 1973, chapter 4) and then by halving until no number lies between its ends.
+/// refuses; each bracket is narrowed by regula falsi and halving until no number lies between its ends.
 /// Without an answer, jumps and holes between the places looked at are searched up to their edges, and
 /// the peaks nearest to the wanted value are looked at more closely.
 ///
@@ -358,71 +358,29 @@ impl Search<'_> {
     }
 
     /// Narrows a bracket, whose ends have misses of opposite sign, to an answer, a jump or a gap.
-    fn narrow(&mut self, start: Tried, end: Tried, depth: u32) {
-        let (mut a, mut b) = (start, end);
-        let mut c = a;
-        let mut last = b.at - a.at;
-        let mut step = last;
-        for _ in 0..100 {
-            if b.miss * c.miss > 0.0 {
-                c = a;
-                last = b.at - a.at;
-                step = last;
-            }
-            if c.miss.abs() < b.miss.abs() {
-                (a, b, c) = (b, c, b);
-            }
-            let tolerance = 2.0 * f64::EPSILON * b.at.abs();
-            let half = 0.5 * (c.at - b.at);
-            if half.abs() <= tolerance || b.miss == 0.0 {
-                break;
-            }
-            if last.abs() >= tolerance && a.miss.abs() > b.miss.abs() {
-                let s = b.miss / a.miss;
-                let (mut p, mut q) = if a.at == c.at {
-                    (2.0 * half * s, 1.0 - s)
-                } else {
-                    let (q, r) = (a.miss / c.miss, b.miss / c.miss);
-                    (s * (2.0 * half * q * (q - r) - (b.at - a.at) * (r - 1.0)), (q - 1.0) * (r - 1.0) * (s - 1.0))
-                };
-                if p > 0.0 {
-                    q = -q;
-                } else {
-                    p = -p;
-                }
-                if 2.0 * p < (3.0 * half * q - (tolerance * q).abs()).min((last * q).abs()) {
-                    last = step;
-                    step = p / q;
-                } else {
-                    last = half;
-                    step = half;
-                }
-            } else {
-                last = half;
-                step = half;
-            }
-            a = b;
-            b = self.try_at(b.at + if step.abs() > tolerance { step } else { tolerance.copysign(half) });
-            if b.miss.is_nan() {
-                let (below, above) = if a.at < c.at { (a, c) } else { (c, a) };
-                return self.around_gap(below, b.at, above, depth);
-            }
-        }
-        // Brent's method stops a few numbers short, which is too far off on a steep slope.
-        for _ in 0..HALVINGS {
-            let Some(middle) = between(b.at, c.at).filter(|_| b.miss != 0.0) else { break };
-            let tried = self.try_at(middle);
+    fn narrow(&mut self, mut below: Tried, mut above: Tried, depth: u32) {
+        let side = above.miss.signum();
+        let mut bracket = Bracket::new(below.at, above.at, below.miss * side, above.miss * side);
+        for _ in 0..3 * HALVINGS {
+            let Some(next) = bracket.next() else { break };
+            let tried = self.try_at(next);
             if tried.miss.is_nan() {
-                let (below, above) = if b.at < c.at { (b, c) } else { (c, b) };
-                return self.around_gap(below, middle, above, depth);
+                return self.around_gap(below, next, above, depth);
             }
-            if tried.miss * c.miss > 0.0 { c = tried } else { b = tried }
+            if tried.miss == 0.0 {
+                return self.answered(next);
+            }
+            if tried.miss * side < 0.0 {
+                below = tried
+            } else {
+                above = tried
+            }
+            bracket.narrow(next, tried.miss * side);
         }
-        let nearer = if c.miss.abs() < b.miss.abs() { c } else { b };
+        let nearer = if below.miss.abs() < above.miss.abs() { below } else { above };
         if self.meets(nearer.miss) {
             self.answered(nearer.at);
         } else {
-            let (below, above) = if b.at < c.at { (b, c) } else { (c, b) };
             self.misses(below, above, false);
         }
     }
