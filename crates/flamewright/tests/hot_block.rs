@@ -10,6 +10,8 @@ use flamewright::node::Node;
 use flamewright::record::Field;
 
 const KELVIN: f64 = 273.15;
+/// Plants compared with a dense sum, for each kind of burner.
+const MANY: usize = 24;
 
 /// Draws between 0 and 1 (a 64-bit linear congruential generator; constants of Knuth's MMIX).
 struct Draws(u64);
@@ -278,7 +280,8 @@ fn overruns() {
             }
         }
     }
-    count.hold("pump_overrun", 0.7);
+    // Under a pilot flame heavy blocks that lose little warm for more than the week that is followed.
+    count.hold_most("pump_overrun", 0.9, 0.7);
 }
 
 #[test]
@@ -292,7 +295,9 @@ fn overshoots() {
             let time = answer.as_ref().map_or(f64::NAN, |answer| asked.get(answer, "firing_time"));
             count.add(answer.as_ref(), time);
             let Some(answer) = answer else { continue };
-            explained("overshoot", time, &answer, &["NEVER_STOPS", "NOT_FOUND"], &input);
+            explained("overshoot", time, &answer, &["NEVER_STOPS", "NEVER_LIGHTS", "NOT_FOUND"], &input);
+            let lights = input[asked.place("block_temperature")] < input[asked.place("cut_out_temperature")];
+            assert_ne!(lights, answer.codes.contains(&"NEVER_LIGHTS"), "{:?} from {input:?}", answer.codes);
             same_bits(&asked, &input, &answer);
             let of = |name: &str| asked.get(&answer, name);
             for peak in ["peak_with_pump_stopped", "peak_with_pump_running"] {
@@ -566,4 +571,315 @@ fn degenerate_plants_are_refused_or_answered() {
         assert!(answer.codes.contains(code), "{name} {changes:?}: {:?}", answer.codes);
         assert!(asked.get(&answer, absent).is_nan(), "{name} {changes:?}");
     }
+}
+
+/// A plant's heat balances written out a second time and stepped by the classical method of Runge
+/// and Kutta, each step checked against two of half its length: nothing of the library's network,
+/// solver or events is in it.
+#[derive(Clone)]
+struct Stepped {
+    /// Heat capacity, and conductance of the film.
+    metal: Option<(f64, f64)>,
+    water: f64,
+    casing: f64,
+    standing: f64,
+    cells: Vec<Cell>,
+    flow_cells: usize,
+    return_cells: usize,
+    /// Heat capacity, loss and outside.
+    room: Option<(f64, f64, f64)>,
+    fixed_room: f64,
+    /// Mass flow times specific heat capacity while the pump runs.
+    conveyance: f64,
+    /// Height, and the same for each root of a pascal.
+    gravity: Option<(f64, f64)>,
+    lag: f64,
+    time: f64,
+    step: f64,
+    /// Water, metal, cells, room, sensor.
+    state: Vec<f64>,
+}
+
+#[derive(Clone)]
+struct Cell {
+    capacity: f64,
+    linear: f64,
+    power_at_50: f64,
+    exponent: f64,
+}
+
+impl Stepped {
+    fn new(asked: &Asked, input: &[f64]) -> Self {
+        let get = |name: &str| input[asked.place(name)];
+        let or = |value: f64, other: f64| if value.is_nan() { other } else { value };
+        let metal = get("metal_mass") * get("metal_specific_heat_capacity");
+        let water = get("water_content") * get("water_density") * get("water_specific_heat_capacity");
+        let film = get("film_conductance");
+        let pipe = |length: f64| {
+            let (capacity, linear) = (length * get("pipe_heat_capacity") / 10.0, length * get("pipe_loss") / 10.0);
+            vec![Cell { capacity, linear, power_at_50: 0.0, exponent: 1.0 }; 10]
+        };
+        let mut cells = pipe(get("flow_length"));
+        if get("emitter_output") > 0.0 {
+            let (power_at_50, exponent) = (get("emitter_output"), get("emitter_exponent"));
+            cells.push(Cell { capacity: get("emitter_heat_capacity"), linear: 0.0, power_at_50, exponent });
+        }
+        cells.extend(pipe(get("return_length")));
+        let block = get("block_temperature");
+        let mut state = vec![block];
+        if !film.is_nan() {
+            state.push(or(get("metal_temperature"), block));
+        }
+        state.resize(state.len() + cells.len(), or(get("circuit_temperature"), block));
+        state.extend([get("room_temperature"), block]);
+        let specific = get("water_specific_heat_capacity");
+        let height = get("emitter_height");
+        Self {
+            metal: (!film.is_nan()).then_some((metal, film)),
+            water: if film.is_nan() { metal + water } else { water },
+            casing: get("casing_loss"),
+            standing: get("standing_heat"),
+            cells,
+            flow_cells: 10,
+            return_cells: 10,
+            room: (!get("room_heat_capacity").is_nan()).then(|| (get("room_heat_capacity"), get("room_loss"), get("outdoor_temperature"))),
+            fixed_room: get("room_temperature"),
+            conveyance: get("pump_flow") * specific,
+            gravity: (!height.is_nan()).then(|| (height, get("pump_flow") * specific / get("pressure_drop").sqrt())),
+            lag: get("sensor_time_constant"),
+            time: 0.0,
+            step: 1e-3,
+            state,
+        }
+    }
+
+    fn sensor(&self) -> f64 {
+        *if self.lag > 0.0 { self.state.last() } else { self.state.first() }.unwrap()
+    }
+
+    fn rates(&self, state: &[f64], pump: bool, fire: &dyn Fn(f64) -> f64) -> Vec<f64> {
+        let mut rates = vec![0.0; state.len()];
+        let (place_of_room, place_of_sensor) = (state.len() - 2, state.len() - 1);
+        let room = if self.room.is_some() { state[place_of_room] } else { self.fixed_room };
+        let (water, first) = (state[0], if self.metal.is_some() { 2 } else { 1 });
+        let cells = &state[first..place_of_room];
+        let conveyance = match self.gravity {
+            _ if pump => self.conveyance,
+            None => 0.0,
+            Some((height, coefficient)) => {
+                // Each leg by the trapezoidal rule, from the water that enters it.
+                let leg = |ends: Vec<f64>| ends.windows(2).map(|pair| 0.5 * (pair[0] + pair[1])).sum::<f64>() / (ends.len() - 1) as f64;
+                let up = leg([&[water], &cells[..self.flow_cells]].concat());
+                let down = leg(cells[cells.len() - self.return_cells - 1..].to_vec());
+                let density = |temperature: f64| flamewright::water::liquid(2e5, temperature.max(273.15)).density;
+                let pressure = 9.80665 * height * (density(down) - density(up));
+                if pressure <= 0.0 { 0.0 } else { coefficient * pressure / (pressure + 2.0).sqrt() }
+            }
+        };
+        let mut given_off = 0.0;
+        let mut above = water;
+        for (i, (cell, own)) in self.cells.iter().zip(cells).enumerate() {
+            let over = own - room;
+            let loss = cell.linear * over + cell.power_at_50 * over.signum() * (over.abs() / 50.0).powf(cell.exponent);
+            rates[first + i] = (conveyance * (above - own) - loss) / cell.capacity;
+            given_off += loss;
+            above = *own;
+        }
+        let fire = fire(if self.lag > 0.0 { state[place_of_sensor] } else { water }) + self.standing;
+        let back = conveyance * (above - water);
+        let casing = self.casing * (if self.metal.is_some() { state[1] } else { water } - room);
+        match self.metal {
+            Some((metal, film)) => {
+                rates[0] = (back + film * (state[1] - water)) / self.water;
+                rates[1] = (fire - film * (state[1] - water) - casing) / metal;
+            }
+            None => rates[0] = (back + fire - casing) / self.water,
+        }
+        given_off += casing;
+        rates[place_of_room] = self.room.map_or(0.0, |(capacity, loss, outside)| (given_off - loss * (room - outside)) / capacity);
+        rates[place_of_sensor] = if self.lag > 0.0 { (water - state[place_of_sensor]) / self.lag } else { 0.0 };
+        rates
+    }
+
+    fn stepped(&self, from: &[f64], h: f64, pump: bool, fire: &dyn Fn(f64) -> f64) -> Vec<f64> {
+        let plus = |share: f64, rates: &[f64]| -> Vec<f64> { from.iter().zip(rates).map(|(y, k)| y + share * h * k).collect() };
+        let k1 = self.rates(from, pump, fire);
+        let k2 = self.rates(&plus(0.5, &k1), pump, fire);
+        let k3 = self.rates(&plus(0.5, &k2), pump, fire);
+        let k4 = self.rates(&plus(1.0, &k3), pump, fire);
+        (0..from.len()).map(|i| from[i] + h / 6.0 * (k1[i] + 2.0 * (k2[i] + k3[i]) + k4[i])).collect()
+    }
+
+    /// One step that is right to a tenth of a microkelvin, no longer than `most`.
+    fn advance(&mut self, most: f64, pump: bool, fire: &dyn Fn(f64) -> f64) {
+        loop {
+            let h = self.step.min(most);
+            let whole = self.stepped(&self.state, h, pump, fire);
+            let halves = self.stepped(&self.stepped(&self.state, 0.5 * h, pump, fire), 0.5 * h, pump, fire);
+            let apart = whole.iter().zip(&halves).fold(0.0, |most, (a, b)| f64::max(most, (a - b).abs()));
+            let right = apart / 15.0 < 1e-7;
+            self.step = h * if apart > 0.0 { (0.9 * (1.5e-6 / apart).powf(0.2)).clamp(0.2, 3.0) } else { 3.0 };
+            if right {
+                (self.state, self.time) = (halves, self.time + h);
+                return;
+            }
+        }
+    }
+
+    /// Up to where the sensor passes a level; false where that is not within a day.
+    fn advance_to(&mut self, level: f64, rising: bool, pump: bool, fire: &dyn Fn(f64) -> f64) -> bool {
+        let there = |plant: &Self| if rising { plant.sensor() >= level } else { plant.sensor() <= level };
+        while !there(self) {
+            if self.time > 86_400.0 {
+                return false;
+            }
+            let before = self.clone();
+            self.advance(f64::INFINITY, pump, fire);
+            if there(self) {
+                // Half of the step again and again, as long as that does not pass it.
+                let mut part = self.time - before.time;
+                *self = before;
+                while part > 1e-10 {
+                    part *= 0.5;
+                    let state = self.stepped(&self.state, part, pump, fire);
+                    let before = core::mem::replace(&mut self.state, state);
+                    if there(self) { self.state = before } else { self.time += part }
+                }
+                return true;
+            }
+        }
+        true
+    }
+
+    /// Highest temperature of the water from here on with the burner off, and whether it is sure that
+    /// none higher follows the end of the sum: without heat put in nothing rises above the hottest.
+    fn highest(mut self, pump: bool) -> (f64, bool) {
+        let off = |_: f64| 0.0;
+        let mut most = self.state[0];
+        let outside = self.room.map_or(self.fixed_room, |(_, _, outside)| outside);
+        let end = self.time + 40_000.0;
+        let mut slope = self.rates(&self.state, pump, &off)[0];
+        while self.time < end {
+            let (from, began) = (self.state[0], self.time);
+            // Steps short enough for the cubic below.
+            self.advance(0.05 * (1.0 + self.time - (end - 40_000.0)), pump, &off);
+            let rates = self.rates(&self.state, pump, &off);
+            let (h, to) = (self.time - began, self.state[0]);
+            // A maximum inside the step, by the cubic through both ends.
+            if slope > 0.0 && rates[0] < 0.0 {
+                let cubic = |x: f64| {
+                    let (rise, left, right) = (to - from, h * slope, h * rates[0]);
+                    from + x * (rise + (1.0 - x) * ((1.0 - x) * (left - rise) - x * (right - rise)))
+                };
+                most = (1..100).map(|i| cubic(f64::from(i) / 100.0)).fold(most, f64::max);
+            }
+            most = most.max(to);
+            slope = rates[0];
+            let hottest = self.state[..self.state.len() - 1].iter().copied().fold(outside, f64::max);
+            let rests = rates.iter().all(|rate| rate.abs() < 1e-10);
+            if (self.standing == 0.0 && hottest < most) || rests {
+                return (most, true);
+            }
+        }
+        (most, false)
+    }
+}
+
+/// What peaks of random plants came to beside a dense sum of the same plant.
+#[derive(Default)]
+struct Peaks {
+    compared: usize,
+    rising: usize,
+    absent: usize,
+    worst: f64,
+}
+
+impl Peaks {
+    fn compare(&mut self, got: f64, plant: &Stepped, pump: bool, answer: &Answer, input: &[f64]) {
+        let (most, sure) = plant.clone().highest(pump);
+        if got.is_nan() {
+            assert!(answer.codes.contains(&"PEAK_NOT_FOUND"), "{:?} from {input:?}", answer.codes);
+            self.absent += 1;
+            return;
+        }
+        let apart = if sure { (got - most).abs() } else { most - got };
+        assert!(apart < 1e-5, "pump {pump}: {got} and {most} from {input:?}");
+        self.compared += usize::from(sure);
+        self.rising += usize::from(most > plant.state[0] + 0.01);
+        self.worst = self.worst.max(apart);
+    }
+
+    fn hold(&self, name: &str, least: usize) {
+        println!("{name}: {} compared, {} of them rise, {} absent, worst {:e} K", self.compared, self.rising, self.absent, self.worst);
+        assert!(self.compared >= least && self.rising * 4 >= self.compared && self.absent * 4 <= self.compared);
+    }
+}
+
+impl Asked {
+    /// A plant with much to rise: hot metal, cool circuits, little flow, at times gravity.
+    fn draw_with_residual_heat(&self, draws: &mut Draws) -> Vec<f64> {
+        let mut input = self.draw(draws);
+        let mut set = |name: &str, value: f64| input[self.place(name)] = value;
+        set("flow_length", draws.within(4.0, 40.0));
+        set("return_length", draws.within(4.0, 40.0));
+        set("pump_flow", draws.within(0.01, 0.3));
+        set("pressure_drop", draws.within(500.0, 20_000.0));
+        set("emitter_height", if draws.chance(0.4) { draws.within(0.5, 8.0) } else { f64::NAN });
+        set("circuit_temperature", if draws.chance(0.7) { draws.within(283.0, 320.0) } else { f64::NAN });
+        set("film_conductance", if draws.chance(0.8) { draws.within(50.0, 2000.0) } else { f64::NAN });
+        if draws.chance(0.3) {
+            set("block_temperature", draws.within(300.0, 340.0));
+            set("metal_temperature", draws.within(330.0, 500.0));
+        }
+        input
+    }
+}
+
+#[test]
+fn peaks_after_the_burner_beside_a_dense_sum() {
+    for burner in ["fixed", "two_stage", "modulating"] {
+        let asked = Asked::new("overshoot", &[word("burner", burner)]);
+        let (mut draws, mut peaks) = (Draws(20), Peaks::default());
+        for _ in 0..MANY {
+            let input = asked.draw_with_residual_heat(&mut draws);
+            let Some(answer) = asked.ask(&input) else { continue };
+            let time = asked.get(&answer, "firing_time");
+            if time.is_nan() {
+                continue;
+            }
+            let get = |name: &str| input[asked.place(name)];
+            let (most, least, band, cut_out) = (get("burner_output"), get("low_output"), get("turn_down_band"), get("cut_out_temperature"));
+            let mut plant = Stepped::new(&asked, &input);
+            let stops = match burner {
+                "fixed" => plant.advance_to(cut_out, true, true, &|_| most),
+                "two_stage" => plant.advance_to(cut_out - band, true, true, &|_| most) && plant.advance_to(cut_out, true, true, &|_| least),
+                _ => plant.advance_to(cut_out, true, true, &|shown| least + (most - least) * ((cut_out - shown) / band).clamp(0.0, 1.0)),
+            };
+            assert!(stops && (plant.time / time - 1.0).abs() < 2e-5, "{} {time} from {input:?}", plant.time);
+            plant.step = 1e-3;
+            peaks.compare(asked.get(&answer, "peak_with_pump_stopped"), &plant, false, &answer, &input);
+            peaks.compare(asked.get(&answer, "peak_with_pump_running"), &plant, true, &answer, &input);
+        }
+        peaks.hold(&format!("overshoot, {burner}"), MANY / 2);
+    }
+}
+
+#[test]
+fn peaks_after_an_overrun_beside_a_dense_sum() {
+    let asked = Asked::new("pump_overrun", &[]);
+    let (mut draws, mut peaks) = (Draws(21), Peaks::default());
+    for _ in 0..2 * MANY {
+        let mut input = asked.draw_with_residual_heat(&mut draws);
+        input[asked.place("overrun_temperature")] = input[asked.place("block_temperature")] + draws.within(-15.0, 3.0);
+        let Some(answer) = asked.ask(&input) else { continue };
+        let time = asked.get(&answer, "stop_time");
+        let mut plant = Stepped::new(&asked, &input);
+        if time.is_nan() || !plant.advance_to(input[asked.place("overrun_temperature")], false, true, &|_| 0.0) {
+            continue;
+        }
+        assert!((plant.time - time).abs() <= 2e-5 * time, "{} {time} from {input:?}", plant.time);
+        plant.step = 1e-3;
+        peaks.compare(asked.get(&answer, "peak_after_stop"), &plant, false, &answer, &input);
+    }
+    peaks.hold("pump_overrun", MANY);
 }

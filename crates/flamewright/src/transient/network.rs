@@ -225,18 +225,9 @@ pub(crate) struct Circuit {
     /// other open circuits counts while the pump's flow is given.
     pub flow_coefficient: f64,
     /// Height of the emitter's middle over the block's, m, where water is to circulate by gravity
-    /// while the pump stands. The flow coefficient must then be a true one.
-    pub rise: Option<Rise>,
-}
-
-/// What gravity circulation needs to know of a circuit.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Rise {
-    /// m
-    pub height: f64,
-    /// Number of parts at the front that make the rising leg, and at the back the falling one.
-    pub up: usize,
-    pub down: usize,
+    /// while the pump stands: it rises in the first part and falls in the last. The flow coefficient
+    /// must then be a true one.
+    pub rise: Option<f64>,
 }
 
 /// Pressure difference, Pa, about which gravity flow passes from laminar (in proportion) to
@@ -244,6 +235,9 @@ pub(crate) struct Rise {
 const LAMINAR_PRESSURE: f64 = 2.0;
 /// Absolute pressure taken for the density of the water, Pa; hardly matters.
 const COLUMN_PRESSURE: f64 = 2e5;
+
+/// Melting point of water, K.
+const MELTING: f64 = 273.15;
 
 /// Flow coefficient of a circuit that loses `pressure` (Pa) at `flow` (kg/s), turbulent.
 pub(crate) fn flow_coefficient(flow: f64, pressure: f64) -> f64 {
@@ -495,14 +489,13 @@ impl Model {
                 return None;
             }
             let gravity = match circuit.rise {
-                Some(rise) if circuit.open => {
-                    let cells = |parts: &[Part]| parts.iter().map(|part| part.cells).sum::<usize>();
-                    let (up, down) = (circuit.parts.get(..rise.up)?, circuit.parts.get(circuit.parts.len().checked_sub(rise.down)?..)?);
-                    if up.is_empty() || down.is_empty() || !positive(circuit.flow_coefficient) {
+                Some(height) if circuit.open => {
+                    let [up, .., down] = circuit.parts.as_slice() else { return None };
+                    if !positive(circuit.flow_coefficient) {
                         return None;
                     }
-                    let (up_to, down_from) = (from + cells(up), capacity.len() - cells(down));
-                    Some(Column { height: rise.height, flow_coefficient: circuit.flow_coefficient, up_to, down_from })
+                    let (up_to, down_from) = (from + up.cells, capacity.len() - down.cells);
+                    Some(Column { height, flow_coefficient: circuit.flow_coefficient, up_to, down_from })
                 }
                 _ => None,
             };
@@ -650,13 +643,24 @@ impl Model {
     /// `m c` of a circuit, W/K: the pump's, or what the weight of the colder leg moves against the
     /// circuit's resistance (`g h (rho_return - rho_flow) = (m / K)^2`, the balance of gravity
     /// heating in any textbook). A circuit does not run backwards.
+    ///
+    /// A stirred cell has the temperature of the water that leaves it, so that a leg is known at the
+    /// ends of its cells and its mean goes by the trapezoidal rule, from the water that enters it on.
+    /// That the rising leg begins with the block's own water is what sets a standing circuit going:
+    /// by its cells alone it would rest for ever over a hot block, once both legs were alike.
     fn conveyance(&self, chain: &Chain, state: &[f64]) -> f64 {
         let Some(column) = chain.gravity.filter(|_| !self.pump_runs) else { return chain.conveyance };
-        let mean = |cells: &[f64]| cells.iter().sum::<f64>() / cells.len() as f64;
-        let density = |temperature: f64| liquid(COLUMN_PRESSURE, temperature).density;
-        let (up, down) = (mean(&state[chain.from..column.up_to]), mean(&state[column.down_from..chain.to]));
-        let pressure = (FREE_FALL * column.height * (density(down) - density(up))).max(0.0);
-        // Written so that a NaN (water too hot for the table of densities) stops the solver.
+        let mean = |entry: f64, cells: &[f64]| {
+            let (inner, last) = cells.split_at(cells.len() - 1);
+            (0.5 * (entry + last[0]) + inner.iter().sum::<f64>()) / cells.len() as f64
+        };
+        // Below the melting point, where a rest may lie, the table of densities ends and nothing circulates.
+        let density = |temperature: f64| liquid(COLUMN_PRESSURE, if temperature < MELTING { MELTING } else { temperature }).density;
+        let up = mean(state[self.water], &state[chain.from..column.up_to]);
+        let down = mean(state[column.down_from - 1], &state[column.down_from..chain.to]);
+        // A comparison that a NaN (water too hot for the table of densities) does not pass: it stops the solver.
+        let weight = FREE_FALL * column.height * (density(down) - density(up));
+        let pressure = if weight <= 0.0 { 0.0 } else { weight };
         let flow = column.flow_coefficient * pressure / sqrt(pressure + LAMINAR_PRESSURE);
         flow * self.water_heat_capacity
     }
@@ -756,15 +760,19 @@ impl Model {
         false
     }
 
-    /// Whether anything puts heat in.
-    pub(crate) fn is_heated(&self) -> bool {
-        self.standing > 0.0 || self.firing != Firing::OFF
-    }
-
-    /// Hottest of all masses, the room and the outside, K: without heat put in nothing gets hotter.
-    pub(crate) fn hottest(&self, state: &[f64]) -> f64 {
+    /// Whether no temperature can rise above a level from a state on, whatever flows: all of them
+    /// and the outside lie below it, and the casing alone would lose at that level what is put in.
+    /// (The level everywhere is then a state at which nothing rises, and water that moves between
+    /// masses takes none above another.)
+    pub(crate) fn is_bounded_by(&self, state: &[f64], level: f64) -> bool {
         let around = if self.room.is_some() { self.outside } else { self.fixed_room };
-        state[..self.temperatures].iter().copied().fold(around, f64::max)
+        let hottest = state[..self.temperatures].iter().copied().fold(around, f64::max);
+        let lost = match (self.room, self.sinks.first()) {
+            // A room that warms as far would leave the casing nothing to lose.
+            (None, Some(casing)) => casing.linear * (level - around) + casing.rest.power(level, around),
+            _ => 0.0,
+        };
+        hottest <= level && matches!(self.firing, Firing::Fixed(power) if power + self.standing <= lost)
     }
 
     /// Heat that lies between the temperatures of two states, each mass counted by its size, J.
@@ -1077,11 +1085,12 @@ mod tests {
     #[test]
     fn gravity_flow_balances_the_columns() {
         let mut network = everything();
-        network.circuits[0].rise = Some(Rise { height: 4.0, up: 1, down: 2 });
+        network.circuits[0].rise = Some(4.0);
         let mut model = Model::new(&network).unwrap();
         assert!(model.set_pump(false));
         let mut state = model.initial().to_vec();
         let (from, to) = (model.chains[0].from, model.chains[0].to);
+        state[model.water] = 350.0;
         state[from..from + 3].fill(350.0);
         state[from + 3..to].fill(330.0);
         // Density of water (IAPWS-95 table of the reference data, between rows): 984.79 at 330 K, 973.74 at 350 K.
@@ -1092,6 +1101,11 @@ mod tests {
         // Nothing moves in the other circuits, nor backwards, and nothing by gravity under the pump.
         assert_eq!(model.conveyance(&model.chains[1], &state), 0.0);
         state[from..from + 3].fill(320.0);
+        assert_eq!(model.conveyance(&model.chains[0], &state), 0.0);
+        // Both legs alike, over a block that is hotter: its own water sets the circuit going.
+        state[from..to].fill(320.0);
+        assert!(model.conveyance(&model.chains[0], &state) > 0.0);
+        state[model.water] = 320.0;
         assert_eq!(model.conveyance(&model.chains[0], &state), 0.0);
         model.set_pump(true);
         assert_eq!(model.conveyance(&model.chains[0], &state), model.chains[0].conveyance);

@@ -107,6 +107,7 @@ plant_rules! {
     notice NOT_FOUND_AFTER on "stop_time_after": super::plant::NOT_FOUND_TEXT;
     notice STARTS_WITHOUT_END on "final_stop_time": "the pump was still starting again where the sum ended: its last stop was not found";
     notice DISAGREES on "deviation": "the pump was seen to stop at a time that differs by more than twice the standard uncertainty of the difference: another circuit is open, the flow is another, or the thermostat opens elsewhere";
+    notice PEAK_NOT_FOUND on "peak_after_stop": super::plant::PEAK_NOT_FOUND_TEXT;
     notice STARTS_AGAIN on "restart_count": "residual heat starts the pump again after it has stopped: a wider differential, or a lower opening temperature, ends that";
     notice HEAT_BOOK_OPEN on "imbalance": super::plant::HEAT_BOOK_OPEN_TEXT;
 }
@@ -233,6 +234,7 @@ impl Calculation for PumpOverrun {
             .when(NOT_FOUND_AFTER, lacks_after && !above_after)
             .when(STARTS_WITHOUT_END, !lacks && output.final_stop_time.si().is_nan())
             .when(DISAGREES, output.deviation.si().abs() > 2.0)
+            .when(PEAK_NOT_FOUND, !lacks && output.peak_after_stop.si().is_nan())
             .when(STARTS_AGAIN, output.restart_count.si() > 0.0)
             .when(HEAT_BOOK_OPEN, output.imbalance.si().abs() > 1e-6)
     }

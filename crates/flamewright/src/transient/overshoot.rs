@@ -80,8 +80,9 @@ impl Context for Overshoot {
 plant_rules! {
     refuse NO_TURNDOWN on "low_output": super::plant::NO_TURNDOWN_TEXT;
     notice NEVER_STOPS on "firing_time": "the cut-out is not reached: circuits and casing take all the burner gives (see steady_temperature)";
+    notice NEVER_LIGHTS on "firing_time": "the block is at or above the cut-out from the start: the burner does not light";
     notice NOT_FOUND on "firing_time": super::plant::NOT_FOUND_TEXT;
-    notice PEAK_NOT_FOUND on "peak_with_pump_stopped": "after the burner has stopped the water was still rising, or might rise again, where the sum ended: no peak is given";
+    notice PEAK_NOT_FOUND on "peak_with_pump_stopped": super::plant::PEAK_NOT_FOUND_TEXT;
     notice TRIPS_FIRING on "limit_temperature": "the limit lies at or below the cut-out: it locks the burner out before the control thermostat stops it";
     notice NO_RESIDUAL_HEAT on "residual_heat": "metal and water share one temperature and the sensor has no lag: nothing can overshoot; give a film_conductance or a sensor_time_constant";
     notice LIMIT_WOULD_TRIP on "margin_with_pump_stopped": "with the pump stopped the water reaches the limit: without overrun the limit thermostat would lock out";
@@ -175,9 +176,11 @@ impl Calculation for Overshoot {
 
     fn review(&self, input: &OvershootState, output: &OvershootResult) -> Raised {
         let single = !Plant::of(input).two_masses();
-        let (never, rests) = (output.firing_time.si().is_nan(), !output.steady_temperature.si().is_nan());
+        let unlit = input.block_temperature.si() >= input.cut_out_temperature.si();
+        let (never, rests) = (output.firing_time.si().is_nan(), unlit || !output.steady_temperature.si().is_nan());
         Raised::NONE
-            .when(NEVER_STOPS, never && rests)
+            .when(NEVER_STOPS, never && rests && !unlit)
+            .when(NEVER_LIGHTS, unlit)
             .when(NOT_FOUND, never && !rests)
             .when(PEAK_NOT_FOUND, !never && (output.peak_with_pump_stopped.si().is_nan() || output.peak_with_pump_running.si().is_nan()))
             .when(TRIPS_FIRING, input.limit_temperature.si() <= input.cut_out_temperature.si())

@@ -1,6 +1,6 @@
 //! The heat generator, its pump, its main circuit and the room, as every calculation here asks for them.
 
-use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Point, Pump, Rise, Room, Sensor};
+use super::network::{Block, Circuit, HeatLoss, Metal, Model, Network, Part, Point, Pump, Room, Sensor};
 use super::thermostat::{Burner, Controls, Thermostat};
 use crate::Error;
 use crate::air::properties::STANDARD_ATMOSPHERE;
@@ -298,6 +298,7 @@ pub(crate) const NO_TURNDOWN_TEXT: &str = "a two-stage or modulating burner need
 pub(crate) const NO_DIFFERENTIAL_TEXT: &str =
     "the cut-in must lie below the cut-out: with no differential the burner would switch without end";
 pub(crate) const NOT_FOUND_TEXT: &str = "no answer was found: the sum did not end within a week of the plant, or within the steps allowed; that is not \"never\": look at the values";
+pub(crate) const PEAK_NOT_FOUND_TEXT: &str = "the water was still rising, or might rise again, where the sum ended (after a week, or with water above 150 °C that gravity is to move): no peak is given";
 pub(crate) const HEAT_BOOK_OPEN_TEXT: &str =
     "the heat put in, stored and given off do not balance to one part in a million: do not rely on the result";
 
@@ -742,8 +743,7 @@ impl Plant {
         let mut add = |pipes: &Pipes, open: bool, flow_coefficient: f64| {
             let laid = pipes.parts(layout);
             parts.push((laid.len(), pipes.emitter()));
-            // Water rises in the flow pipe and falls through emitter and return pipe.
-            let rise = (!pipes.height.is_nan()).then_some(Rise { height: pipes.height, up: 1, down: laid.len().saturating_sub(1) });
+            let rise = (!pipes.height.is_nan()).then_some(pipes.height);
             circuits.push(Circuit { parts: laid, open, flow_coefficient, rise });
         };
         add(&main, true, main_coefficient);

@@ -567,12 +567,12 @@ pub(crate) fn run(
             if steady_found && !moment_due {
                 // In a passive network no temperature ever leaves the band its largest distance from
                 // the steady state allows (its matrix is an M-matrix), so what lies beyond cannot
-                // come. Where flow or fire hangs on the temperatures that is not so, but without
-                // heat put in nothing becomes hotter than the hottest.
+                // come. Where flow or fire hangs on the temperatures that is not so, but nothing gets
+                // beyond a level that is above all of them and at which the casing loses what is put in.
                 let follows = matches!(model.firing(), Firing::Modulating { .. }) || model.circulates_by_gravity();
                 let out_of_reach = |node: usize, level: f64, direction: Direction| match direction {
                     Direction::Falling => !follows && steady[node] - level >= distance,
-                    Direction::Rising if follows => !model.is_heated() && model.hottest(solver.state()) <= level,
+                    Direction::Rising if follows => model.is_bounded_by(solver.state(), level),
                     Direction::Rising => level - steady[node] >= distance,
                 };
                 let none_can_come = || {
