@@ -399,10 +399,11 @@ pub trait Calculation: Context {
     /// # Errors
     /// As [`evaluate`](Self::evaluate).
     fn steps(&self, input: &Self::Input) -> Result<Vec<Step>, Error> {
+        let known = |(f, v): (&Field, &f64)| Known { name: f.name, symbol: f.symbol, unit: Some(*f.unit), value: Some(*v) };
         let values = input.to_array();
-        let fields = Self::Input::FIELDS.iter().zip(values.as_ref());
-        let mut steps = Steps::new(fields.map(|(f, v)| Known { name: f.name, symbol: f.symbol, unit: Some(*f.unit), value: Some(*v) }));
-        self.evaluate_with(input, &mut steps)?;
+        let mut steps = Steps::new(Self::Input::FIELDS.iter().zip(values.as_ref()).map(known));
+        let results = self.evaluate_with(input, &mut steps)?.output.to_array();
+        steps.name_results(Self::Output::FIELDS.iter().zip(results.as_ref()).map(known));
         Ok(steps.steps().to_vec())
     }
 }

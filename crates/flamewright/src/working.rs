@@ -289,6 +289,42 @@ impl Leaf {
         }
     }
 
+    /// Takes what is known of its name, unless the line would then say that something is itself.
+    fn take(&mut self, known: Known, form: &Formula, result: &str) {
+        let index = split_index(&self.name).1;
+        if index.is_none() && matches!(form, Formula::Leaf(_) | Formula::Call(..)) && known.symbol == result {
+            return;
+        }
+        self.symbol = Some(match index {
+            Some(index) => Cow::Owned(format!("{{{}}}_{{{index}}}", known.symbol)),
+            None => Cow::Borrowed(known.symbol),
+        });
+        self.unit = known.unit;
+        if let (Some((value, dimension)), Some(known_value), Some(unit)) = (&mut self.value, known.value, known.unit)
+            && *dimension == NUMBER
+            && self.measured_in.is_none()
+            && value.to_bits() == known_value.to_bits()
+        {
+            *dimension = unit.dimension;
+        }
+    }
+
+    /// A symbol may itself be a difference or a quotient of symbols.
+    fn binding(&self) -> Binding {
+        let mut depth = 0;
+        let mut binding = Binding::Atom;
+        for letter in self.symbol.as_deref().filter(|_| self.measured_in.is_none()).unwrap_or_default().chars() {
+            match letter {
+                '{' | '(' => depth += 1,
+                '}' | ')' => depth -= 1,
+                '+' | '-' if depth == 0 => return Binding::Sum,
+                '/' if depth == 0 => binding = Binding::Product,
+                _ => {}
+            }
+        }
+        binding
+    }
+
     fn quantity(&self) -> Cow<'_, str> {
         match &self.symbol {
             Some(symbol) => Cow::Borrowed(symbol),
@@ -618,8 +654,11 @@ impl Writer<'_> {
         // A constant without a name stands in the formula by its value.
         let figures = if leaf.name.is_empty() { Some(self.figures.unwrap_or(ALL_FIGURES - 1)) } else { self.figures };
         match (figures, leaf.value) {
-            (Some(figures), Some((value, dimension))) => with_unit(value, figures, &coherent_unit(dimension, leaf.unit), self.latex),
-            _ => Written { text: self.symbol(leaf), binding: Binding::Atom },
+            (Some(figures), Some((value, dimension))) => {
+                // In a line that gives an energy per volume, what has its dimension is one.
+                with_unit(value, figures, &coherent_unit(dimension, leaf.unit.or(self.step.unit)), self.latex)
+            }
+            _ => Written { text: self.symbol(leaf), binding: leaf.binding() },
         }
     }
 
@@ -662,9 +701,9 @@ fn with_unit(value: f64, figures: usize, unit: &str, latex: bool) -> Written {
 
 /// The coherent SI units that have a name or a usual spelling.
 #[rustfmt::skip]
-const COHERENT: [&str; 40] = [
+const COHERENT: [&str; 41] = [
     "Pa", "W", "J", "N", "V", "Ω", "Ω/K", "V/K", "m/s", "m/s²", "m²/s", "m³/s", "K/s", "K/m", "kg/s", "kg/m³", "m³/kg", "kg/m", "kg/mol",
-    "mol/m³", "m³/mol", "N/m", "Pa/m", "Pa·s", "J/kg", "J/mol", "J/K", "J/(kg·K)", "J/(m³·K)", "J/(mol·K)", "kg/J", "W/m", "W/m²", "W/K",
+    "mol/m³", "m³/mol", "N/m", "Pa/m", "Pa·s", "J/kg", "J/mol", "J/K", "J/(kg·K)", "J/(m³·K)", "J/(mol·K)", "kg/J", "m²/W", "W/m", "W/m²", "W/K",
     "W/(m·K)", "W/(m²·K)", "K/W", "m·K/W", "m²·K/W", "J/(m·K)",
 ];
 
@@ -875,7 +914,8 @@ pub struct Known {
     pub symbol: &'static str,
     /// The unit it is usually given in.
     pub unit: Option<Unit>,
-    /// Its value in coherent SI units. Given, only a name of that value is taken for it, and a bare number gets its unit.
+    /// Its value in coherent SI units. Given, only a name of that value is taken for it, and a bare number gets its unit;
+    /// not-a-number where it was left out, so that the name stands for what was taken instead.
     pub value: Option<f64>,
 }
 
@@ -884,6 +924,16 @@ impl From<(&'static str, &'static str)> for Known {
         Self { name, symbol, unit: None, value: None }
     }
 }
+
+/// Constants by the names that programs give them.
+const CONSTANTS: [(&str, &str); 6] = [
+    ("PI", "\\pi"),
+    ("GRAVITY", "g"),
+    ("gravity", "g"),
+    ("standard_gravity", "g_n"),
+    ("MOLAR_GAS_CONSTANT", "R_m"),
+    ("gas_constant", "R_m"),
+];
 
 /// Keeps the steps of a sum.
 #[derive(Clone, Debug, Default)]
@@ -919,7 +969,7 @@ impl Steps {
     fn find(&self, leaf: &Leaf, name: &str) -> Option<Known> {
         let whole = name == leaf.name && leaf.measured_in.is_none();
         let same = |known: Option<f64>| match (known, leaf.value()) {
-            (Some(known), Some(value)) if whole => known.to_bits() == value.to_bits() || (known.is_nan() && value.is_nan()),
+            (Some(known), Some(value)) if whole => known.to_bits() == value.to_bits() || known.is_nan(),
             _ => true,
         };
         let field = || self.known.iter().find(|known| known.name == name && same(known.value)).copied();
@@ -927,7 +977,21 @@ impl Steps {
             let step = self.steps.iter().rev().find(|step| step.name == name && same(Some(step.value)))?;
             Some(Known { name: step.name, symbol: step.symbol, unit: step.unit, value: Some(step.value) })
         };
-        if leaf.field { field().or_else(step) } else { step().or_else(field) }
+        let constant = || CONSTANTS.iter().find(|(constant, _)| *constant == name).map(|&constant| constant.into());
+        if leaf.field { field().or_else(step) } else { step().or_else(field).or_else(constant) }
+    }
+
+    /// Gives a name without a symbol that of the result of the same name and value.
+    pub(crate) fn name_results(&mut self, results: impl Iterator<Item = Known>) {
+        let results: Vec<Known> = results.collect();
+        for step in &mut self.steps {
+            for leaf in step.leaves.iter_mut().filter(|leaf| leaf.symbol.is_none() && leaf.measured_in.is_none()) {
+                let same = |known: &&Known| known.name == leaf.name && known.value.map(f64::to_bits) == leaf.value().map(f64::to_bits);
+                if let Some(known) = results.iter().find(same) {
+                    leaf.take(*known, step.form, step.symbol);
+                }
+            }
+        }
     }
 }
 
@@ -940,19 +1004,8 @@ impl Working for Steps {
             return;
         }
         for leaf in &mut step.leaves {
-            let (name, index) = split_index(&leaf.name);
-            let Some(known) = self.find(leaf, name) else { continue };
-            leaf.symbol = Some(match index {
-                Some(index) => Cow::Owned(format!("{{{}}}_{{{index}}}", known.symbol)),
-                None => Cow::Borrowed(known.symbol),
-            });
-            leaf.unit = known.unit;
-            if let (Some((value, dimension)), Some(known_value), Some(unit)) = (&mut leaf.value, known.value, known.unit)
-                && *dimension == NUMBER
-                && leaf.measured_in.is_none()
-                && value.to_bits() == known_value.to_bits()
-            {
-                *dimension = unit.dimension;
+            if let Some(known) = self.find(leaf, split_index(&leaf.name).0) {
+                leaf.take(known, step.form, step.symbol);
             }
         }
         self.steps.push(step);

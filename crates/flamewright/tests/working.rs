@@ -638,6 +638,37 @@ fn figures_suffice_even_where_a_difference_cancels() {
 }
 
 #[test]
+fn a_symbol_made_of_others_is_bracketed_where_it_must_be() {
+    let working = &mut Steps::new([("excess", "t - t_0"), ("share", "V/V_0"), ("per_volume", "1/V_0")]);
+    let (excess, share, per_volume) = (12.0, 0.25, 2.0);
+    step!(working, let a: "a" = 3.0 * excess, "invented");
+    step!(working, let b: "b" = excess - excess / share, "invented");
+    step!(working, let c: "c" = share * per_volume + excess.powi(2), "invented");
+    assert_eq!((a, b, c), (36.0, -36.0, 144.5));
+    assert_eq!(
+        working.plain(),
+        "a = 3 × (t-t_0) = 3 × 12 = 36  [invented]\n\
+         b = t-t_0 - (t-t_0) / (V/V_0) = 12 - 12 / 0.25 = -36  [invented]\n\
+         c = V/V_0 × 1/V_0 + (t-t_0)^2 = 0.25 × 2 + 12^2 = 144.5  [invented]\n"
+    );
+}
+
+#[test]
+fn what_was_taken_for_a_field_left_out_and_what_became_a_result_go_by_their_symbols() {
+    // The bore is that of the tube, the factor and the drops come from the kernel, and the constant is known to everybody.
+    let entry = flamewright::catalogue::calculation("gas_pipe_drop").unwrap();
+    let given = flamewright::describe::example("gas_pipe_drop").unwrap();
+    let (settings, fields) = flamewright::catalogue::split(entry, &given).unwrap();
+    let input = flamewright::catalogue::read_input(entry.inputs(), &fields, flamewright::catalogue::Bare::Refused).unwrap();
+    let steps = entry.prepare(&settings).unwrap().steps(&input).unwrap();
+    let formula = |name: &str| steps.iter().find(|step| step.name() == name).unwrap().formula();
+    assert_eq!(formula("area"), "π / 4 × D × D");
+    assert_eq!(formula("reynolds"), "ρ × v × D / μ");
+    // What a result is handed on from keeps its name, for a line that says D = D says nothing.
+    assert_eq!(formula("density"), "density_in_pipe");
+}
+
+#[test]
 fn a_constant_quantity_stands_in_the_formula_by_its_value() {
     let working = &mut Steps::new([("difference", "\\Delta T")]);
     let difference = TemperatureInterval::new::<kelvin_interval>(12.0);

@@ -371,9 +371,9 @@ impl Search<'_> {
                 return self.answered(next);
             }
             if tried.miss * side < 0.0 {
-                below = tried
+                below = tried;
             } else {
-                above = tried
+                above = tried;
             }
             bracket.narrow(next, tried.miss * side);
         }

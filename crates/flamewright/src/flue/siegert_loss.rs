@@ -263,17 +263,17 @@ impl Calculation for SiegertConstantsOf {
             })
         };
         // Normal equations of loss = A2 u + B v.
-        let (mut uu, mut uv, mut vv, mut ul, mut vl) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        let (mut sum_uu, mut sum_uv, mut sum_vv, mut sum_ul, mut sum_vl) = (0.0, 0.0, 0.0, 0.0, 0.0);
         for (u, v, loss) in points() {
-            uu += u * u;
-            uv += u * v;
-            vv += v * v;
-            ul += u * loss;
-            vl += v * loss;
+            sum_uu += u * u;
+            sum_uv += u * v;
+            sum_vv += v * v;
+            sum_ul += u * loss;
+            sum_vl += v * loss;
         }
-        step!(working, let determinant: "\\Delta" = uu * vv - uv * uv, "normal equations");
-        step!(working, let a2: "A_2" = (ul * vv - vl * uv) / determinant, "normal equations");
-        step!(working, let b: "B" = (vl * uu - ul * uv) / determinant, "normal equations");
+        step!(working, let determinant: "\\Delta" = sum_uu * sum_vv - sum_uv * sum_uv, "normal equations of loss = A2 u + B v in per cent and kelvins, u = v/(21 - O2), v = flue less air; sums over the grid");
+        step!(working, let a2: "A_2" = (sum_ul * sum_vv - sum_vl * sum_uv) / determinant, "normal equations");
+        step!(working, let b: "B" = (sum_vl * sum_uu - sum_ul * sum_uv) / determinant, "normal equations");
         let largest = points().fold(0.0_f64, |most, (u, v, loss)| {
             let deviation = (a2 * u + b * v - loss).abs();
             // A comparison that keeps a NaN.

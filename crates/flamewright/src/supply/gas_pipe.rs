@@ -208,8 +208,8 @@ macro_rules! inlet_gas {
         step!($working, let inlet: "p_{1,abs}" in MILLIBAR = $input.inlet_pressure.plain() + $input.barometric_pressure.plain(), "gauge pressure plus barometer");
         // A density stated by hand is that of a gas not known further, taken as ideal.
         let non_ideality = if $input.gas_density.si().is_nan() { gas.non_ideality } else { 0.0 };
-        let at_line = gas.density(reference_density.si(), non_ideality, $input.gas_temperature.si(), inlet.si());
-        step!($working, let density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = MassDensity::from_si(at_line), "real gas law from reference conditions");
+        let density_in_pipe = gas.density(reference_density.si(), non_ideality, $input.gas_temperature.si(), inlet.si());
+        step!($working, let density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = MassDensity::from_si(density_in_pipe), "real gas law from reference conditions");
         (InletGas { density: density.si(), viscosity, absolute_pressure: inlet.si() }, reference_density)
     }};
 }
@@ -291,14 +291,17 @@ impl Calculation for GasPipeDrop {
         let (length, loss_coefficient) = (Length::from_si(stretch.length), Ratio::from_si(stretch.loss_coefficient));
         let PipeFlow { friction_factor, pressure_drop, pressure_drop_expanding, .. } =
             pipe_flow(flow.si(), &stretch, &inlet_gas, self.0.friction);
-        let friction_factor_high = Ratio::from_si(friction_factor.high);
+        let finite = |value: f64| if value.is_finite() { value } else { f64::NAN };
+        let (greatest_factor, greatest_drop) = (finite(friction_factor.high), pressure_drop_expanding.high);
+        step!(working, let friction_factor_high: "f_{hi}" = Ratio::from_si(greatest_factor),
+            "64/Re below Re 2300, the chosen equation from Re 4000, the greater of both between");
         step!(working, let drop_at_inlet_density: "\\Delta p_{0,hi}" as Pressure in PASCAL =
             (friction_factor_high * (length / bore) + loss_coefficient) * (density * velocity * velocity / 2.0), "Darcy-Weisbach");
         let air = air_density(input.gas_temperature.si(), input.barometric_pressure.si());
         let height_gain = Pressure::from_si(buoyancy(input.rise.si(), density.si(), air));
-        let expanding_high = Pressure::from_si(pressure_drop_expanding.high);
-        step!(working, let outlet: "p_{2,lo}" in MILLIBAR = input.inlet_pressure.plain() - expanding_high + height_gain, "definition");
-        let finite = |value: f64| Ratio::from_si(if value.is_finite() { value } else { f64::NAN });
+        step!(working, let pressure_drop_high: "\\Delta p_{hi}" in PASCAL = Pressure::from_si(greatest_drop),
+            "p1² - p2² = 2 p1 (Δp0 + ρ v² ln(p1/p2)), absolute pressures");
+        step!(working, let outlet: "p_{2,lo}" in MILLIBAR = input.inlet_pressure.plain() - pressure_drop_high + height_gain, "definition");
         let at_rest = reynolds.si() == 0.0;
         GasPipeDropResult {
             gas_flow: GasFlow::new(reference_flow),
@@ -307,12 +310,12 @@ impl Calculation for GasPipeDrop {
             viscosity,
             velocity,
             reynolds_number: reynolds,
-            friction_factor_low: finite(friction_factor.low),
-            friction_factor_high: finite(friction_factor.high),
+            friction_factor_low: Ratio::from_si(finite(friction_factor.low)),
+            friction_factor_high,
             drop_at_inlet_density_low: Pressure::from_si(pressure_drop.low),
             drop_at_inlet_density_high: Pressure::from_si(if at_rest { 0.0 } else { drop_at_inlet_density.si() }),
             pressure_drop_low: Pressure::from_si(pressure_drop_expanding.low),
-            pressure_drop_high: expanding_high,
+            pressure_drop_high,
             height_gain,
             outlet_pressure_low: GaugePressure::new(outlet),
             outlet_pressure_high: GaugePressure::from_si(input.inlet_pressure.si() - pressure_drop_expanding.low + height_gain.si()),

@@ -4,7 +4,7 @@
 use flamewright::catalogue::{Bare, CATALOGUE, Entry, Outcome, evaluate};
 use flamewright::quantity::{Unit, quantity_text};
 use flamewright::record::Field;
-use flamewright::working::Step;
+use flamewright::working::{Formula, Step};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
@@ -76,7 +76,7 @@ fn example_text(name: &str) -> Result<String, String> {
     Ok(rest[..end].to_owned())
 }
 
-/// The lines of the sum with the results of the example; lines that a loop repeats stand there once.
+/// The lines of the sum with the numbers and the results of the example; lines that a loop repeats stand there once.
 fn sum(out: &mut String, steps: &[Step]) {
     let mut said: Vec<(String, String)> = Vec::new();
     for step in steps {
@@ -86,7 +86,10 @@ fn sum(out: &mut String, steps: &[Step]) {
             continue;
         }
         let source = if step.source().is_empty() { String::new() } else { format!("; {}", step.source()) };
-        let _ = writeln!(out, "* $`\\displaystyle {} = {}`$: {}{source}", line.0, line.1, step.result());
+        let result = step.result();
+        let put_in = Some(step.substituted()).filter(|_| !matches!(step.form(), Formula::Leaf(_) | Formula::Call(..)));
+        let put_in = put_in.map_or(String::new(), |numbers| format!("{numbers} = "));
+        let _ = writeln!(out, "* $`\\displaystyle {} = {}`$: {put_in}{result}{source}", line.0, line.1);
         said.push(line);
     }
 }
@@ -125,7 +128,7 @@ fn section(entry: &dyn Entry, place: &str) -> Result<String, String> {
         let _ = writeln!(out, "\nNotice with the example: {}", notice.text);
     }
     if !steps.is_empty() {
-        out.push_str("\nThe sum, with what each line gives in the example:\n\n");
+        out.push_str("\nThe sum, with the numbers of the example:\n\n");
         sum(&mut out, &steps);
     }
     if !entry.rules().is_empty() {
@@ -166,7 +169,7 @@ pub(crate) fn sections() -> Result<Vec<(&'static str, String, String)>, String> 
 pub(crate) fn make() -> Result<String, String> {
     let mut out = String::from(
         "# The calculations\n\nMade from the catalogue by `cargo xtask generate`; the same text is behind every face. Ranges are what is accepted, \
-         in the unit named. The lines of a sum are made from the expressions that are computed, and what stands behind the colon is what they gave \
+         in the unit named. The lines of a sum are made from the expressions that are computed, and behind the colon stand the numbers put in and what they gave \
          for the example. \"From memory\" and \"common practice, no source\" say what they mean: no document stands behind that number.\n\n",
     );
     for entry in CATALOGUE {
