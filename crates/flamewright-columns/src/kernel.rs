@@ -13,8 +13,9 @@ use rayon::prelude::*;
 
 /// Rows in a block: as many as the widest vector of common processors holds, and a cache line.
 pub(crate) const LANES: usize = 8;
-/// Rows handed to a core at a time: large enough to hide the hand-over, small enough to balance.
-pub(crate) const CHUNK: usize = 16 * 1024;
+/// Rows handed to a core at a time, a whole number of bytes of bits: large enough to hide the
+/// hand-over, small enough to balance.
+const CHUNK: usize = 16 * 1024;
 
 /// A calculation with its settings fixed, over columns.
 pub struct Columns {
@@ -240,6 +241,11 @@ impl Columns {
         self
     }
 
+    /// Rows handed to a core at a time.
+    pub(crate) fn chunk(&self) -> usize {
+        if self.entry().is_long() { LANES } else { CHUNK }
+    }
+
     /// As many rows as `target` has, from row `first` of `inputs`, which were checked.
     #[cfg(feature = "arrow")]
     pub(crate) fn rows(&self, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
@@ -270,10 +276,11 @@ impl Columns {
         if outputs.len() != self.entry().outputs().len() || outputs.iter().flatten().any(|c| c.len() != rows) {
             return Err(Error::bad_setting("outputs", "", &format!("{} columns of {rows} rows are needed", self.entry().outputs().len())));
         }
-        let mut chunks = Vec::with_capacity(rows.div_ceil(CHUNK));
+        let chunk = self.chunk();
+        let mut chunks = Vec::with_capacity(rows.div_ceil(chunk));
         let mut rest: Vec<(usize, &mut [f64])> =
             outputs.iter_mut().enumerate().filter_map(|(place, c)| c.as_deref_mut().map(|c| (place, c))).collect();
-        for status in status.chunks_mut(CHUNK) {
+        for status in status.chunks_mut(chunk) {
             let (mut columns, mut after) = (Vec::with_capacity(rest.len()), Vec::with_capacity(rest.len()));
             for (place, column) in rest {
                 let (head, tail) = column.split_at_mut(status.len());
@@ -288,7 +295,7 @@ impl Columns {
                 self.kernel.rows(self.plain, inputs, 0, target);
             }
         } else {
-            chunks.par_iter_mut().enumerate().for_each(|(i, target)| self.kernel.rows(self.plain, inputs, i * CHUNK, target));
+            chunks.par_iter_mut().enumerate().for_each(|(i, target)| self.kernel.rows(self.plain, inputs, i * chunk, target));
         }
         Ok(())
     }
@@ -374,7 +381,7 @@ pub fn columns(name: &str, settings: &Node) -> Result<Columns, Error> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use flamewright_trials::{SLOW, needed_settings, usual_range};
+    use flamewright_trials::{needed_settings, usual_range};
 
     /// Every result with every choice of instructions, and cut into blocks in other places, to the bit.
     /// The optimiser is what could tell them apart: the tests of the Python package try the same on its
@@ -385,7 +392,7 @@ mod tests {
         for entry in flamewright::catalogue::CATALOGUE {
             let Ok(columns) = columns(entry.info().name, &needed_settings(*entry)[0]) else { continue };
             // Without the optimiser there is nothing to tell apart, and these take a minute.
-            if cfg!(debug_assertions) && SLOW.contains(&entry.info().name) {
+            if cfg!(debug_assertions) && entry.is_long() {
                 continue;
             }
             let rows = 21;

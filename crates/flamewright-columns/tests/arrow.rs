@@ -12,7 +12,7 @@ use flamewright::node::Node;
 use flamewright::record::Field;
 use flamewright_columns::arrow::{Keep, Options, Over, Units};
 use flamewright_columns::{Column, Columns, Table, columns};
-use flamewright_trials::{SLOW, needed_settings};
+use flamewright_trials::needed_settings;
 use std::sync::Arc;
 
 /// Every calculation that settings can be made up for.
@@ -110,7 +110,7 @@ fn every_calculation_gives_what_slices_and_single_calls_give() {
         let entry = calculation.entry();
         let name = entry.info().name;
         // Not a multiple of the block of eight, of 512, nor of 64.
-        let rows = if SLOW.contains(&name) { 2 } else { 603 };
+        let rows = if entry.is_long() { 2 } else { 603 };
         let values = readings(entry, rows, 1);
         let table = slices(&calculation, &values);
         assert_same(name, &over(&calculation, &batch(entry, &values), &si()), &table);
@@ -140,7 +140,7 @@ fn each_field_of_each_calculation_is_refused_for_its_reason_and_alone() {
         let Some(sound) = sound(&calculation) else { continue };
         for (place, field) in entry.inputs().iter().enumerate() {
             let beyond = |limit: f64, way: f64| limit + way * (1.0 + limit.abs());
-            let slow = SLOW.contains(&name);
+            let slow = entry.is_long();
             let mut tried = vec![
                 (None, "missing"),
                 (Some(f64::NAN), "missing"),

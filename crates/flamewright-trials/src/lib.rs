@@ -12,4 +12,4 @@ mod settings;
 
 pub use cases::cases;
 pub use draws::{Draws, usual_range};
-pub use settings::{SLOW, needed_settings, settings};
+pub use settings::{needed_settings, settings};

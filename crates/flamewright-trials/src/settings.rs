@@ -6,9 +6,6 @@ use flamewright::node::Node;
 
 const SETTINGS: &str = include_str!("../settings.json");
 
-/// Sums that follow minutes of a plant's life, to be tried with fewer readings each.
-pub const SLOW: &[&str] = &["cool_down", "pump_overrun", "overshoot", "warm_up", "circuit_cycling", "cool_down_fit"];
-
 /// Settings written by hand for `entry`: at least one table, empty where nothing is needed.
 ///
 /// # Panics

@@ -2,7 +2,7 @@
 //! hole in what it needs is no number.
 
 use flamewright::catalogue::CATALOGUE;
-use flamewright_trials::{Draws, SLOW, fuzz::try_bits, needed_settings, settings};
+use flamewright_trials::{Draws, fuzz::try_bits, needed_settings, settings};
 use std::time::{Duration, Instant};
 
 /// A calculation gets no more readings when it has taken so long over those it has.
@@ -80,7 +80,7 @@ fn what_must_be_given_is_asked_for() {
         let name = entry.info().name;
         let prepared = entry.prepare(&needed_settings(*entry)[0]).unwrap();
         let mut draws = Draws::new(7);
-        for _ in 0..if SLOW.contains(&name) { 1 } else { 20 } {
+        for _ in 0..if entry.is_long() { 1 } else { 20 } {
             let Some((input, mut output)) = draws.readings(&*prepared, 3000) else {
                 untouched.push(name);
                 break;
@@ -102,7 +102,7 @@ fn what_must_be_given_is_asked_for() {
 #[test]
 fn nothing_is_made_up() {
     let mut compared = 0;
-    for entry in CATALOGUE.iter().filter(|entry| !SLOW.contains(&entry.info().name)) {
+    for entry in CATALOGUE.iter().filter(|entry| !entry.is_long()) {
         let name = entry.info().name;
         let prepared = entry.prepare(&needed_settings(*entry)[0]).unwrap();
         let mut nothing = vec![0.0; entry.outputs().len()];

@@ -5,7 +5,7 @@ use flamewright::catalogue::{CATALOGUE, Prepared, calculation};
 use flamewright::explore::goal_seek;
 use flamewright::node::Node;
 use flamewright::uncertainty::{Covariance, first_order, monte_carlo};
-use flamewright_trials::{Draws, SLOW, needed_settings, usual_range};
+use flamewright_trials::{Draws, needed_settings, usual_range};
 
 /// Every calculation, with the first settings it is tried with.
 fn all() -> impl Iterator<Item = (&'static str, Box<dyn Prepared>)> {
@@ -20,10 +20,10 @@ fn first_order_and_draws_agree_over_the_whole_catalogue() {
     let mut numbers = Draws::new(5);
     let (mut compared, mut apart, mut untouched) = (0, Vec::new(), Vec::new());
     for (name, prepared) in all() {
-        if SLOW.contains(&name) && cfg!(debug_assertions) {
+        let entry = prepared.entry();
+        if entry.is_long() && cfg!(debug_assertions) {
             continue;
         }
-        let entry = prepared.entry();
         let Some((at, _)) = numbers.readings(&*prepared, 3000) else {
             untouched.push(name);
             continue;
@@ -80,7 +80,7 @@ fn what_is_sought_comes_out_or_is_said_not_to() {
     let (mut found, mut none, mut untouched) = (0, 0, Vec::new());
     for (name, prepared) in all() {
         let entry = prepared.entry();
-        let slow = SLOW.contains(&name);
+        let slow = entry.is_long();
         // A seek is a hundred evaluations.
         if slow && cfg!(debug_assertions) {
             continue;
@@ -157,7 +157,7 @@ fn every_step_of_the_catalogue_works_out_to_what_was_computed() {
     let mut draws = Draws::new(3);
     let mut untouched = Vec::new();
     for (name, prepared) in all() {
-        let rounds = if SLOW.contains(&name) { 1 } else { 6 };
+        let rounds = if prepared.entry().is_long() { 1 } else { 6 };
         let mut reached = false;
         for _ in 0..rounds {
             let Some((input, _)) = draws.readings(&*prepared, 3000) else { break };

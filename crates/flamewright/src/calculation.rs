@@ -331,6 +331,9 @@ pub trait Calculation: Context {
     const INFO: Info;
     /// Joint conditions, numbered by their place; see [`rules!`](crate::rules).
     const RULES: &'static [Rule] = &[];
+    /// Whether one result is an integration or a search, from ten microseconds on: few rows of it
+    /// are worth handing to another core.
+    const LONG: bool = false;
 
     /// The rules that `input` breaks or deserves a notice for.
     #[inline(always)]

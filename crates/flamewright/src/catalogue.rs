@@ -21,6 +21,8 @@ pub trait Entry: Sync {
     fn settings(&self) -> &'static [Setting];
     /// Its joint conditions.
     fn rules(&self) -> &'static [Rule];
+    /// Whether one result takes long; see [`Calculation::LONG`].
+    fn is_long(&self) -> bool;
     /// Fixes the settings.
     ///
     /// # Errors
@@ -63,6 +65,9 @@ impl<C: Calculation> Entry for Of<C> {
     }
     fn rules(&self) -> &'static [Rule] {
         C::RULES
+    }
+    fn is_long(&self) -> bool {
+        C::LONG
     }
     fn prepare(&self, settings: &Node) -> Result<Box<dyn Prepared>, Error> {
         Ok(Box::new(Fixed(C::from_settings(&Settings::new(settings, C::SETTINGS)?)?)))

@@ -2,7 +2,7 @@
 
 use super::options::{Keep, Options, Units};
 use super::source::{Source, Values};
-use crate::kernel::{CHUNK, Columns, Target};
+use crate::kernel::{Columns, Target};
 use crate::{Column, Status};
 use arrow_array::types::Int16Type;
 use arrow_array::{ArrayRef, DictionaryArray, Float64Array, Int16Array, RecordBatch, RecordBatchOptions, StringArray};
@@ -113,13 +113,14 @@ impl Over {
         let mut status = vec![0_i16; rows];
         let mut reasons = if self.reasons.is_some() { (vec![0_i16; rows], vec![0_u8; bytes]) } else { (Vec::new(), Vec::new()) };
 
-        let mut parts: Vec<Part<'_>> = status.chunks_mut(CHUNK).enumerate().map(|(i, status)| Part::new(i * CHUNK, status)).collect();
+        let chunk = self.columns.chunk();
+        let mut parts: Vec<Part<'_>> = status.chunks_mut(chunk).enumerate().map(|(i, status)| Part::new(i * chunk, status)).collect();
         for (numbers, valid) in &mut results {
-            for (part, column) in parts.iter_mut().zip(numbers.chunks_mut(CHUNK).zip(valid.chunks_mut(CHUNK / 8))) {
+            for (part, column) in parts.iter_mut().zip(numbers.chunks_mut(chunk).zip(valid.chunks_mut(chunk / 8))) {
                 part.results.push(column);
             }
         }
-        for (part, column) in parts.iter_mut().zip(reasons.0.chunks_mut(CHUNK).zip(reasons.1.chunks_mut(CHUNK / 8))) {
+        for (part, column) in parts.iter_mut().zip(reasons.0.chunks_mut(chunk).zip(reasons.1.chunks_mut(chunk / 8))) {
             part.reasons = Some(column);
         }
         if self.one_thread || parts.len() == 1 {

@@ -209,6 +209,7 @@ impl Calculation for CircuitCycling {
         checked_against: "heat/burner_cycling.csv (rows with a circuit)",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
+    const LONG: bool = true;
 
     fn check(&self, input: &CircuitCyclingState) -> Raised {
         check_plant(&Plant::of(input), &self.layout, true)

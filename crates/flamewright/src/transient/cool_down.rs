@@ -385,6 +385,7 @@ impl Calculation for CoolDown {
         checked_against: "heat/cooldown_circuit_params.csv, heat/cooldown_circuit_results.csv",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
+    const LONG: bool = true;
 
     fn check(&self, input: &CoolDownState) -> Raised {
         let plant = Plant::of(input);

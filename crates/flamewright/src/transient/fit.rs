@@ -239,6 +239,7 @@ impl Calculation for CoolDownFit {
         checked_against: "readings made by the same law return its values (test); uncertainty against repeated draws (test); no published log was at hand",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
+    const LONG: bool = true;
 
     fn check(&self, input: &CoolDownFitState) -> Raised {
         let room = input.room_temperature.si();

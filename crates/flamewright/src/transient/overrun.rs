@@ -214,6 +214,7 @@ impl Calculation for PumpOverrun {
         checked_against: "heat/cooldown_circuit_params.csv, heat/cooldown_circuit_results.csv",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
+    const LONG: bool = true;
 
     fn check(&self, input: &OverrunState) -> Raised {
         check_plant(&Plant::of(input), &self.layout, true)

@@ -169,6 +169,7 @@ impl Calculation for Overshoot {
         checked_against: "closed form of two coupled masses (test); no published measurement was at hand",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
+    const LONG: bool = true;
 
     fn check(&self, input: &OvershootState) -> Raised {
         check_plant(&Plant::of(input), &self.layout, true).when(NO_TURNDOWN, FiredPlant::of(input).has_no_turndown(self.turndown))

@@ -212,6 +212,7 @@ impl Calculation for WarmUp {
         checked_against: "closed form of one mass with a linear loss (test); the same network as cool_down and circuit_cycling, which have outside checks",
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
+    const LONG: bool = true;
 
     fn check(&self, input: &WarmUpState) -> Raised {
         let plant = Plant::of(input);
