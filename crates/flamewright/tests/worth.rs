@@ -7,7 +7,8 @@ use flamewright::explore::{Goal, goal_seek};
 use flamewright::judgement::{Decision, Direction, conformity, guard_band};
 use flamewright::node::Node;
 use flamewright::uncertainty::{
-    Covariance, Distribution, Generator, Measured, Model, effective_degrees_of_freedom, first_order, monte_carlo, type_a_covariance,
+    Binding, Chain, Covariance, Distribution, Generator, Measured, Model, coverage_factor, effective_degrees_of_freedom, first_order,
+    monte_carlo, type_a_covariance,
 };
 use flamewright::working::Step;
 use flamewright_reference::{Row, rows};
@@ -620,4 +621,173 @@ fn statements_of_an_instrument_become_standard_uncertainties_and_degrees_of_free
     // Two of three degrees of freedom each, and a statement taken as exact.
     assert!((effective_degrees_of_freedom([(1.0, 3.0), (1.0, 3.0)]) - 6.0).abs() < 1e-12);
     assert!((effective_degrees_of_freedom([(1.0, 3.0), (1.0, f64::INFINITY)]) - 12.0).abs() < 1e-12);
+}
+
+#[test]
+fn coverage_factors_are_those_of_the_guide() {
+    // JCGM 100:2008 table G.2, two decimals, from memory; 68.27, 95.45 and 99.73 % are those of 1, 2 and 3 standard deviations.
+    let table = [
+        (0.682_689_5, [(1.0, 1.84), (2.0, 1.32), (10.0, 1.05)]),
+        (0.95, [(1.0, 12.71), (4.0, 2.78), (20.0, 2.09)]),
+        (0.954_499_7, [(1.0, 13.97), (3.0, 3.31), (10.0, 2.28)]),
+        (0.99, [(1.0, 63.66), (5.0, 4.03), (50.0, 2.68)]),
+        (0.997_300_2, [(1.0, 235.80), (5.0, 5.51), (100.0, 3.077)]),
+    ];
+    for (coverage, line) in table {
+        for (freedom, k) in line {
+            assert!(
+                (coverage_factor(coverage, freedom) - k).abs() <= 0.005,
+                "{coverage} {freedom}: {}",
+                coverage_factor(coverage, freedom)
+            );
+        }
+    }
+    assert!((coverage_factor(0.95, f64::INFINITY) - 1.959_964).abs() < 1e-6);
+    for (coverage, freedom) in [(0.0, 5.0), (1.0, 5.0), (f64::NAN, 5.0), (0.95, 0.9), (0.95, f64::NAN)] {
+        assert!(coverage_factor(coverage, freedom).is_nan(), "{coverage} {freedom}");
+    }
+}
+
+#[test]
+fn contributions_known_from_few_readings_leave_as_many_degrees_of_freedom_as_in_the_guide() {
+    // JCGM 100:2008 H.1.6: 25, 9.7, 2.9 and 16.6 nm leave 16.7.
+    let gauge_block = effective_degrees_of_freedom([(25.0, 18.0), (9.7, 25.6), (2.9, 50.0), (16.6, 2.0)]);
+    assert!((gauge_block - 16.7).abs() < 0.1, "{gauge_block}");
+    assert!(effective_degrees_of_freedom([(1.0, f64::INFINITY)]).is_infinite());
+    // One reading's mean through a model with one input keeps its own.
+    let readings = Measured::repeated(&[20.1, 20.3, 20.2, 20.6, 20.3]).unwrap();
+    let double = Function(|x: &[f64; 2]| [2.0 * x[0] + x[1]]);
+    let of = |other: f64| first_order(&double, &[readings.value, 1.0], &Covariance::independent(&[readings.standard(), other]));
+    assert!((of(0.0).degrees_of_freedom(0, &[4.0, f64::INFINITY]) - 4.0).abs() < 1e-9);
+    // As much again that is known exactly doubles the variance, so four times the degrees.
+    assert!((of(2.0 * readings.standard()).degrees_of_freedom(0, &[4.0, f64::INFINITY]) - 16.0).abs() < 1e-6);
+    assert!(of(1.0).degrees_of_freedom(0, &[f64::INFINITY; 2]).is_infinite());
+}
+
+#[test]
+fn what_no_instrument_can_state_is_refused() {
+    let exact = || Measured::exact(5.0);
+    for bad in [-1e-9, f64::NAN, f64::INFINITY] {
+        assert!(exact().within("a", bad, Distribution::Rectangular).is_err(), "{bad}");
+        assert!(exact().resolution(bad).is_err() && exact().certificate(bad, 2.0).is_err() && exact().certificate(1.0, bad).is_err());
+    }
+    assert!(exact().certificate(1.0, 0.0).is_err());
+    assert_eq!(exact().within("a", 0.0, Distribution::Normal).unwrap().standard(), 0.0);
+    assert!(Measured::repeated(&[1.0]).is_err() && Measured::repeated(&[1.0, f64::NAN]).is_err());
+    assert!(type_a_covariance(&[1.0, 2.0], &[1.0]).is_err() && type_a_covariance(&[1.0], &[1.0]).is_err());
+    // A step is as wide as its ends are apart: ± half of it.
+    assert!((exact().resolution(1.2).unwrap().standard() - 0.6 / 3_f64.sqrt()).abs() < 1e-15);
+    // The shape of one contribution is kept; several add up to a bell.
+    let one = exact().within("a", 1.0, Distribution::Arcsine).unwrap();
+    assert_eq!(one.distribution(), Distribution::Arcsine);
+    assert_eq!(one.within("b", 1.0, Distribution::Arcsine).unwrap().distribution(), Distribution::Normal);
+    for shape in [Distribution::Normal, Distribution::Rectangular, Distribution::Triangular, Distribution::Arcsine] {
+        assert_eq!(Distribution::of_word(shape.word()).unwrap(), shape);
+    }
+    assert!(Distribution::of_word("bell").is_err());
+}
+
+#[test]
+fn a_covariance_holds_what_was_stated_and_its_factor_gives_it_back() {
+    let standard = [0.5, 2.0, 3.0, 0.0];
+    let mut matrix = Covariance::independent(&standard);
+    for (i, j, r) in [(0, 1, 0.3), (2, 0, -0.6), (1, 2, 0.4)] {
+        matrix.correlate(i, j, r).unwrap();
+        assert!((matrix.get(i, j) - r * standard[i] * standard[j]).abs() < 1e-15 && matrix.get(i, j) == matrix.get(j, i));
+        assert!((matrix.correlation(i, j) - r).abs() < 1e-15);
+    }
+    assert_eq!((matrix.size(), matrix.standard(1), matrix.get(0, 4), matrix.get(4, 0), matrix.correlation(0, 3)), (4, 2.0, 0.0, 0.0, 0.0));
+    for (i, j, r) in [(1, 1, 0.5), (0, 4, 0.5), (4, 0, 0.5), (0, 1, 1.0 + 1e-9), (0, 1, -1.0 - 1e-9), (0, 1, f64::NAN)] {
+        assert!(matrix.clone().correlate(i, j, r).is_err(), "{i} {j} {r}");
+    }
+    // Any correlations that do not contradict each other, fully correlated ones too.
+    let factored = |r: [f64; 3]| {
+        let mut matrix = Covariance::independent(&standard[..3]);
+        for ((i, j), r) in [(0, 1), (0, 2), (1, 2)].into_iter().zip(r) {
+            matrix.correlate(i, j, r).unwrap();
+        }
+        let lower = matrix.factor().map_err(|e| e.to_string())?;
+        for i in 0..3 {
+            for j in 0..3 {
+                let product: f64 = (0..3).map(|k| lower[i * 3 + k] * lower[j * 3 + k]).sum();
+                assert!((product - matrix.get(i, j)).abs() < 1e-9 * standard[i] * standard[j], "{r:?}: {i} {j}");
+                assert!(j <= i || lower[i * 3 + j] == 0.0);
+            }
+        }
+        Ok::<(), String>(())
+    };
+    for good in [[0.3, -0.6, 0.4], [0.0, 0.0, 0.0], [1.0, 0.5, 0.5], [-1.0, 0.5, -0.5], [1.0, 1.0, 1.0], [0.9, 0.9, 0.7]] {
+        assert_eq!(factored(good), Ok(()), "{good:?}");
+    }
+    // Where the second goes with the first, it goes with the third as the first does.
+    for contradiction in [[0.9, 0.9, -0.9], [1.0, 0.5, 0.4], [-1.0, 0.5, 0.5], [1.0, 1.0, 0.999], [0.9, 0.9, 0.5]] {
+        assert!(factored(contradiction).is_err(), "{contradiction:?}");
+    }
+}
+
+#[test]
+fn a_chain_is_its_links_one_behind_the_other() {
+    let make = |name: &str| calculation(name).unwrap().prepare(&Node::Table(Vec::new())).unwrap();
+    let (boiling, water) = (make("boiling_point"), make("liquid_water"));
+    let mut chain = Chain::new();
+    let gauge = chain.input("water_pressure");
+    let barometer = chain.input("barometric_pressure");
+    assert_eq!((gauge, barometer, chain.names().len()), (0, 1, 2));
+    let first =
+        chain.link(make("boiling_point"), vec![Binding::Input(gauge), Binding::Input(barometer), Binding::Fixed(f64::NAN)]).unwrap();
+    let at_boiling = chain.output_of(first, "boiling_point").unwrap();
+    let temperature = Binding::Output { link: first, output: at_boiling };
+    let second = chain.link(make("liquid_water"), vec![temperature, Binding::Fixed(20e5)]).unwrap();
+    // Also fed with a basic input of the first: the narrower range holds.
+    let third = chain.link(make("liquid_water"), vec![Binding::Fixed(300.0), Binding::Input(barometer)]).unwrap();
+    let (of_boiling, of_water) = (&boiling.entry().inputs()[1], &water.entry().inputs()[1]);
+    assert_eq!(chain.range(barometer), (of_boiling.minimum.max(of_water.minimum), of_boiling.maximum.min(of_water.maximum)));
+
+    let at = [1.5e5, 1.0e5];
+    let (mut boils, mut dense, mut cold) = (vec![0.0; boiling.entry().outputs().len()], vec![0.0; 8], vec![0.0; 8]);
+    boiling.compute(&[at[0], at[1], f64::NAN], &mut boils);
+    water.compute(&[boils[at_boiling], 20e5], &mut dense);
+    water.compute(&[300.0, at[1]], &mut cold);
+    let mut all = vec![0.0; chain.outputs()];
+    chain.compute(&at, &mut all);
+    let bits = |values: &[f64]| values.iter().map(|v| if v.is_nan() { 0 } else { v.to_bits() }).collect::<Vec<_>>();
+    assert_eq!(bits(&all), bits(&[boils.clone(), dense.clone(), cold.clone()].concat()));
+    assert_eq!((chain.inputs(), chain.first_place(second), chain.first_place(third)), (2, boils.len(), boils.len() + 8));
+    assert_eq!(all[chain.place(second, "density").unwrap()].to_bits(), dense[0].to_bits());
+    assert_eq!((chain.place(second, "boiling_point"), chain.place(9, "density"), chain.first_place(9)), (None, None, 0));
+    assert_eq!(chain.link_inputs(&at)[1..], [vec![boils[at_boiling], 20e5], vec![300.0, at[1]]]);
+    assert_eq!(chain.values_of(&[temperature, Binding::Input(barometer), Binding::Fixed(7.0)], &at), [boils[at_boiling], at[1], 7.0]);
+
+    // What is shared stays correlated: both densities follow the one barometer.
+    let worth = first_order(&chain, &at, &Covariance::independent(&[0.0, 500.0]));
+    let (hot, cool) = (chain.place(second, "density").unwrap(), chain.place(third, "density").unwrap());
+    assert!((worth.covariance().correlation(hot, cool) + 1.0).abs() < 1e-9);
+
+    for (bindings, why) in [
+        (vec![Binding::Fixed(300.0)], "2 are needed"),
+        (vec![Binding::Fixed(300.0), Binding::Input(2)], "no such basic input"),
+        (vec![Binding::Fixed(300.0), Binding::Output { link: 3, output: 0 }], "no such earlier output"),
+        (vec![Binding::Fixed(300.0), Binding::Output { link: 0, output: 99 }], "no such earlier output"),
+        (vec![Binding::Fixed(300.0), temperature], "is needed"),
+    ] {
+        let text = chain.link(make("liquid_water"), bindings.clone()).unwrap_err().to_string();
+        assert!(text.contains(why), "{bindings:?}: {text}");
+    }
+}
+
+#[test]
+fn an_interval_is_between_the_places_that_the_guide_names() {
+    // JCGM 101:2008 7.7: of M values in order, from number r to number r + pM, with r = (M - pM)/2 rounded up.
+    let ladder = Function(|x: &[f64; 1]| [x[0]]);
+    for (trials, inside, first) in [(10, 8, 1), (11, 9, 1), (20, 19, 1), (100, 95, 3), (101, 96, 3)] {
+        let draws = monte_carlo(&ladder, &[0.0], &Covariance::independent(&[1.0]), &[], trials, 3).unwrap();
+        let mut sorted = draws.of(0).to_vec();
+        sorted.sort_by(f64::total_cmp);
+        let coverage = inside as f64 / trials as f64;
+        assert_eq!(draws.interval(0, coverage, false), (sorted[first - 1], sorted[first - 1 + inside]), "{trials}");
+        let (low, high) = draws.interval(0, coverage, true);
+        let narrowest = (0..trials - inside).map(|r| sorted[r + inside] - sorted[r]).fold(f64::INFINITY, f64::min);
+        assert_eq!((high - low).to_bits(), narrowest.to_bits(), "{trials}");
+        assert_eq!(draws.interval(0, 1.0, false), (sorted[0], sorted[trials - 1]));
+    }
 }

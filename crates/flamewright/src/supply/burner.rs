@@ -155,25 +155,27 @@ impl Calculation for BurnerPressure {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &BurnerStates, working: &mut W) -> BurnerChange {
         let new = or;
-        let calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
-        let density = Ratio::from_si(or(input.relative_density.si(), self.gas.relative_density));
-        let (new_heat, new_weight) =
-            self.new_gas.as_ref().map_or((calorific_value.si(), density.si()), |gas| (gas.gross_calorific_value, gas.relative_density));
-        let new_pressure = Pressure::from_si(new(input.new_burner_pressure.si(), input.burner_pressure.si()));
-        let wanted = Power::from_si(new(input.wanted_heat_input.si(), input.heat_input.si()));
-        let new_calorific = Pressure::from_si(new(input.new_gross_calorific_value.si(), new_heat));
-        let new_density = Ratio::from_si(new(input.new_relative_density.si(), new_weight));
-        let new_temperature = ThermodynamicTemperature::from_si(new(input.new_gas_temperature.si(), input.gas_temperature.si()));
-        let new_barometer = Pressure::from_si(new(input.new_barometric_pressure.si(), input.barometric_pressure.si()));
+        let gross_calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
+        let relative_density = Ratio::from_si(or(input.relative_density.si(), self.gas.relative_density));
+        let (new_heat, new_weight) = self
+            .new_gas
+            .as_ref()
+            .map_or((gross_calorific_value.si(), relative_density.si()), |gas| (gas.gross_calorific_value, gas.relative_density));
+        let new_burner_pressure = Pressure::from_si(new(input.new_burner_pressure.si(), input.burner_pressure.si()));
+        let wanted_heat_input = Power::from_si(new(input.wanted_heat_input.si(), input.heat_input.si()));
+        let new_gross_calorific_value = Pressure::from_si(new(input.new_gross_calorific_value.si(), new_heat));
+        let new_relative_density = Ratio::from_si(new(input.new_relative_density.si(), new_weight));
+        let new_gas_temperature = ThermodynamicTemperature::from_si(new(input.new_gas_temperature.si(), input.gas_temperature.si()));
+        let new_barometric_pressure = Pressure::from_si(new(input.new_barometric_pressure.si(), input.barometric_pressure.si()));
         step!(working, let wobbe: "W_1" in MEGAJOULE_PER_CUBIC_METRE =
-            calorific_value / math::sqrt(density.si()), "ISO 6976");
-        step!(working, let new_wobbe: "W_2" in MEGAJOULE_PER_CUBIC_METRE = new_calorific / math::sqrt(new_density.si()), "ISO 6976");
+            gross_calorific_value / math::sqrt(relative_density.si()), "ISO 6976");
+        step!(working, let new_wobbe: "W_2" in MEGAJOULE_PER_CUBIC_METRE = new_gross_calorific_value / math::sqrt(new_relative_density.si()), "ISO 6976");
         step!(working, let wobbe_ratio: "W_2/W_1" as Ratio = new_wobbe / wobbe, "definition");
-        step!(working, let modified_ratio: "W'_2/W'_1" = wobbe_ratio * math::sqrt(input.gas_temperature.si() / new_temperature.si()), "common practice, no source");
-        step!(working, let at_same_pressure: "r_p" = modified_ratio * math::sqrt(new_barometer.si() / input.barometric_pressure.si()), "orifice equation, gas density with the barometer");
-        step!(working, let heat_input_ratio: "\\dot Q_2/\\dot Q_1" = at_same_pressure * math::sqrt(new_pressure.si() / input.burner_pressure.si()), "orifice equation");
+        step!(working, let modified_ratio: "W'_2/W'_1" = wobbe_ratio * math::sqrt(input.gas_temperature.si() / new_gas_temperature.si()), "common practice, no source");
+        step!(working, let at_same_pressure: "r_p" = modified_ratio * math::sqrt(new_barometric_pressure.si() / input.barometric_pressure.si()), "orifice equation, gas density with the barometer");
+        step!(working, let heat_input_ratio: "\\dot Q_2/\\dot Q_1" = at_same_pressure * math::sqrt(new_burner_pressure.si() / input.burner_pressure.si()), "orifice equation");
         step!(working, let new_heat_input: "\\dot Q_2" in KILOWATT = input.heat_input * heat_input_ratio, "definition");
-        step!(working, let wanted_ratio: "\\dot Q_w/\\dot Q_1" as Ratio = wanted / input.heat_input, "definition");
+        step!(working, let wanted_ratio: "\\dot Q_w/\\dot Q_1" as Ratio = wanted_heat_input / input.heat_input, "definition");
         step!(working, let pressure: "p_w" as Pressure in MILLIBAR =
             input.burner_pressure.plain() * (wanted_ratio / at_same_pressure) * (wanted_ratio / at_same_pressure), "orifice equation");
         step!(working, let diameter_ratio: "d_w/d_1" = Ratio::from_si(math::sqrt(wanted_ratio.si() / heat_input_ratio.si())), "orifice equation, flow with the area");
@@ -186,7 +188,7 @@ impl Calculation for BurnerPressure {
             new_gross_wobbe_index: WobbeIndex::new(new_wobbe),
             wobbe_ratio,
             modified_wobbe_ratio: modified_ratio,
-            reference_flow_ratio: heat_input_ratio * (calorific_value / new_calorific),
+            reference_flow_ratio: heat_input_ratio * (gross_calorific_value / new_gross_calorific_value),
         }
     }
 }

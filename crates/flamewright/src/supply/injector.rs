@@ -97,13 +97,13 @@ impl Calculation for InjectorFlow {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &InjectorAtWork, working: &mut W) -> InjectorFlowResult {
         let relative_density = Ratio::from_si(or(input.relative_density.si(), self.gas.relative_density));
-        let calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
+        let gross_calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
         step!(working, let gas_density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = relative_density * input.air_density, "definition");
         step!(working, let area: "A" as Area in SQUARE_MILLIMETRE = PI / 4.0 * input.injector_diameter * input.injector_diameter, "geometry");
         step!(working, let jet_velocity: "v" = Velocity::from_si(math::sqrt(2.0 * input.burner_pressure.si() / gas_density.si())), LAW);
         step!(working, let gas_flow: "\\dot V" as VolumeRate in CUBIC_METRE_PER_HOUR =
             input.injector_count * input.discharge_coefficient * area * jet_velocity, "continuity");
-        step!(working, let heat_input: "\\dot Q_s" as Power in KILOWATT = gas_flow * calorific_value, "definition");
+        step!(working, let heat_input: "\\dot Q_s" as Power in KILOWATT = gas_flow * gross_calorific_value, "definition");
         let practical = PRACTICAL / 3600.0
             * input.injector_count.si()
             * input.discharge_coefficient.si()
@@ -202,8 +202,8 @@ impl Calculation for InjectorSize {
     #[inline(always)]
     fn compute<W: Working>(&self, input: &InjectorWanted, working: &mut W) -> InjectorSizeResult {
         let relative_density = Ratio::from_si(or(input.relative_density.si(), self.gas.relative_density));
-        let calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
-        let by_heat = input.heat_input_gross.si() / calorific_value.si();
+        let gross_calorific_value = Pressure::from_si(or(input.gross_calorific_value.si(), self.gas.gross_calorific_value));
+        let by_heat = input.heat_input_gross.si() / gross_calorific_value.si();
         let gas_flow = VolumeRate::from_si(or(input.gas_flow.si(), by_heat));
         step!(working, let gas_density: "\\rho" in KILOGRAM_PER_CUBIC_METRE = relative_density * input.air_density, "definition");
         step!(working, let jet_velocity: "v" = Velocity::from_si(math::sqrt(2.0 * input.burner_pressure.si() / gas_density.si())), LAW);

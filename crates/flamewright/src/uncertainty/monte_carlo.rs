@@ -114,7 +114,11 @@ impl Draws {
             return (sorted.first().copied().unwrap_or(f64::NAN), sorted.last().copied().unwrap_or(f64::NAN));
         }
         let width = |start: usize| sorted[start + inside] - sorted[start];
-        let start = if shortest { (0..n - inside).min_by(|&a, &b| width(a).total_cmp(&width(b))).unwrap_or(0) } else { (n - inside) / 2 };
+        let start = if shortest {
+            (0..n - inside).min_by(|&a, &b| width(a).total_cmp(&width(b))).unwrap_or(0)
+        } else {
+            (n - inside).div_ceil(2) - 1
+        };
         (sorted[start], sorted[start + inside])
     }
 }
@@ -185,4 +189,18 @@ pub fn monte_carlo<M: Model + ?Sized>(
         first += count;
     }
     Ok(Draws { values, trials, outputs: m })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Generator;
+
+    /// First outputs as published with the two generators' reference code (from memory).
+    #[test]
+    fn the_generator_is_the_one_it_is_said_to_be() {
+        assert_eq!(Generator::new(0).0, [0xe220_a839_7b1d_cdaf, 0x6e78_9e6a_a1b9_65f4, 0x06c4_5d18_8009_454f, 0xf88b_b8a8_724c_81ec]);
+        let mut generator = Generator([1, 2, 3, 4]);
+        let expected = [41_943_041, 58_720_359, 3_588_806_011_781_223, 3_591_011_842_654_386, 9_228_616_714_210_784_205];
+        assert_eq!([(); 5].map(|()| generator.bits()), expected);
+    }
 }
