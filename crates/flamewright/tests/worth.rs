@@ -524,6 +524,11 @@ fn stretches_without_a_value_are_searched_up_to_their_edges() {
         text.contains("it is 900.1 kg/m³ at temperature = 26.95 °C and 900.2 kg/m³ at 27.05 °C, and has no value in between"),
         "{text}"
     );
+    // Beside the hole and again where the output falls: the lower one is the answer.
+    for (wanted, at) in [(900.05, 300.05), (900.25, 300.25)] {
+        let goal = sought(|x: f64| if x < 10.0 { hole(x) } else { 910.0 - (x - 10.0) }, wanted).unwrap();
+        assert!((goal.value - at).abs() < 1e-9 && goal.several, "{wanted}: {}", goal.value);
+    }
     // A hole wider than the steps, in which places were looked at.
     let text = sought(|x: f64| if x.abs() < 2.0 { f64::NAN } else { 900.0 + x }, 900.5).unwrap_err();
     assert!(text.contains("it is 898 kg/m³ at temperature = 24.85 °C and 902 kg/m³ at 28.85 °C, and has no value in between"), "{text}");
