@@ -264,6 +264,8 @@ pub fn try_bits(prepared: &dyn Prepared, input: &[f64]) {
         let error = judged.error(entry.inputs(), entry.rules(), input, entry.outputs(), &output);
         assert!(!error.to_string().is_empty() && !error.code().is_empty());
         assert!(prepared.steps(input).is_err());
+        // What is refused is computed as well where a row of a column holds it.
+        prepared.compute(input, &mut output);
     } else {
         sound(prepared, input, &output);
         let notices = judged.notices(entry.inputs(), entry.rules(), input);
@@ -273,7 +275,6 @@ pub fn try_bits(prepared: &dyn Prepared, input: &[f64]) {
             assert!(lengths().all(|n| Some(n) == lengths().next()), "{}: a ragged table", entry.info().name);
         }
     }
-    prepared.compute(input, &mut output);
 }
 
 fn bits_seeds() -> Vec<Vec<u8>> {

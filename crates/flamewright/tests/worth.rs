@@ -680,6 +680,8 @@ fn what_no_instrument_can_state_is_refused() {
     assert_eq!(exact().within("a", 0.0, Distribution::Normal).unwrap().standard(), 0.0);
     assert!(Measured::repeated(&[1.0]).is_err() && Measured::repeated(&[1.0, f64::NAN]).is_err());
     assert!(type_a_covariance(&[1.0, 2.0], &[1.0]).is_err() && type_a_covariance(&[1.0], &[1.0]).is_err());
+    // Two pairs are enough: 20.0 and 20.2 against 5.0 and 5.4, half the product of the differences over n.
+    assert!((type_a_covariance(&[20.0, 20.2], &[5.0, 5.4]).unwrap() - 0.2 * 0.4 / 2.0 / 2.0).abs() < 1e-15);
     // A step is as wide as its ends are apart: ± half of it.
     assert!((exact().resolution(1.2).unwrap().standard() - 0.6 / 3_f64.sqrt()).abs() < 1e-15);
     // The shape of one contribution is kept; several add up to a bell.
@@ -723,6 +725,16 @@ fn a_covariance_holds_what_was_stated_and_its_factor_gives_it_back() {
     };
     for good in [[0.3, -0.6, 0.4], [0.0, 0.0, 0.0], [1.0, 0.5, 0.5], [-1.0, 0.5, -0.5], [1.0, 1.0, 1.0], [0.9, 0.9, 0.7]] {
         assert_eq!(factored(good), Ok(()), "{good:?}");
+    }
+    // Of four, each with its own correlations, and one of them exact.
+    let mut four = Covariance::independent(&[1.0, 2.0, 0.5, 3.0, 0.0]);
+    for (i, j, r) in [(0, 1, 0.3), (0, 2, -0.2), (0, 3, 0.5), (1, 2, 0.6), (1, 3, -0.1), (2, 3, 0.25)] {
+        four.correlate(i, j, r).unwrap();
+    }
+    let lower = four.factor().unwrap();
+    for (i, j) in (0..5).flat_map(|i| (0..5).map(move |j| (i, j))) {
+        let product: f64 = (0..5).map(|k| lower[i * 5 + k] * lower[j * 5 + k]).sum();
+        assert!((product - four.get(i, j)).abs() < 1e-12, "{i} {j}: {product}");
     }
     // Where the second goes with the first, it goes with the third as the first does.
     for contradiction in [[0.9, 0.9, -0.9], [1.0, 0.5, 0.4], [-1.0, 0.5, 0.5], [1.0, 1.0, 0.999], [0.9, 0.9, 0.5]] {
