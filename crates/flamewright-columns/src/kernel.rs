@@ -7,12 +7,14 @@ use flamewright::calculation::{Calculation, Context, Judged, Notice, Raised, Set
 use flamewright::catalogue::{Entry, Prepared, erase};
 use flamewright::node::Node;
 use flamewright::record::Record;
-use flamewright::working::Silent;
+use flamewright::working::{Silent, Straight, Working};
 use flamewright::{Error, for_each_calculation};
 use rayon::prelude::*;
 
 /// Rows in a block: as many as the widest vector of common processors holds, and a cache line.
 pub(crate) const LANES: usize = 8;
+/// Blocks between loading and storing, by whose loops one column at a time passes: few enough for the nearest cache.
+const BLOCKS: usize = 8;
 /// Rows handed to a core at a time, a whole number of bytes of bits: large enough to hide the
 /// hand-over, small enough to balance.
 const CHUNK: usize = 16 * 1024;
@@ -63,62 +65,147 @@ fn rows_avx2<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usiz
 #[inline(always)]
 fn rows<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
     let count = target.status.len();
-    let mut given = <C::Input as Record>::BLOCK;
-    let mut result = <C::Output as Record>::BLOCK;
-    let mut start = 0;
-    while start < count {
-        let width = LANES.min(count - start);
-        for (lanes, column) in given.as_mut().iter_mut().zip(inputs) {
-            match column {
-                Column::Constant(value) => *lanes = [*value; LANES],
-                Column::Values(values) => {
-                    let rest = &values[first + start..];
-                    match rest.first_chunk::<LANES>() {
-                        Some(whole) => *lanes = *whole,
-                        None => fill_part(lanes, rest),
-                    }
-                }
+    let mut given = [<C::Input as Record>::BLOCK; BLOCKS];
+    let mut result = [<C::Output as Record>::BLOCK; BLOCKS];
+    let ordinary = Ordinary::of::<C>(inputs, &mut given);
+    for start in (0..count).step_by(BLOCKS * LANES) {
+        let here = start..count.min(start + BLOCKS * LANES);
+        let blocks = here.len().div_ceil(LANES);
+        for &(place, values) in &ordinary.values {
+            let (whole, rest) = values[first + here.start..first + here.end].as_chunks::<LANES>();
+            for (block, lanes) in given.iter_mut().zip(whole) {
+                block.as_mut()[place] = *lanes;
+            }
+            if !rest.is_empty() {
+                fill_part(&mut given[blocks - 1].as_mut()[place], rest);
             }
         }
-        // Refusing comes first for all lanes, so that a body meets only what it was written for.
-        let mut found = Found::default();
-        for lane in 0..LANES {
-            let judged = calculation.judge(&C::Input::from_fn(|i| given.as_ref()[i][lane]));
-            found.refused[lane] = judged.refused;
-            found.unusual[lane] = judged.unusual;
-            found.raised[lane] = judged.raised.0;
-        }
-        if found.all().is_refused(C::RULES) {
-            conclude_accepted(calculation, &given, &mut result, &mut found);
-        } else {
-            for lane in 0..LANES {
-                conclude(calculation, lane, &given, &mut result, &mut found);
-            }
-        }
-        if found.all() == Judged::default() {
-            let rest = &mut target.status[start..];
-            match rest.first_chunk_mut::<LANES>() {
-                Some(whole) => *whole = [Status::OK; LANES],
-                None => rest.fill(Status::OK),
-            }
-        } else {
-            for lane in 0..width {
-                let status = Status::of(&found.lane(lane), C::RULES);
-                target.status[start + lane] = status;
-                if !status.has_result() {
-                    result.as_mut().iter_mut().for_each(|lanes| lanes[lane] = f64::NAN);
-                }
-            }
+        let status = target.status[here.clone()].chunks_mut(LANES);
+        for ((given, result), status) in given.iter().zip(&mut result).zip(status) {
+            block(calculation, &ordinary, given, result, status);
         }
         for (place, column) in &mut target.columns {
-            let lanes = &result.as_ref()[*place];
-            let rest = &mut column[start..];
-            match rest.first_chunk_mut::<LANES>() {
-                Some(whole) => *whole = *lanes,
-                None => store_part(rest, lanes),
+            let (whole, rest) = column[here.clone()].as_chunks_mut::<LANES>();
+            for (lanes, block) in whole.iter_mut().zip(&result) {
+                *lanes = block.as_ref()[*place];
+            }
+            if !rest.is_empty() {
+                store_part(rest, &result[blocks - 1].as_ref()[*place]);
             }
         }
-        start += width;
+    }
+}
+
+/// One block: refuse, compute, review, and the status of the lanes that have a row.
+#[inline(always)]
+fn block<C: Calculation>(
+    calculation: &C,
+    ordinary: &Ordinary<'_>,
+    given: &<C::Input as Record>::Block,
+    result: &mut <C::Output as Record>::Block,
+    status: &mut [Status],
+) {
+    // Refusing comes first for all lanes, so that a body meets only what it was written for.
+    let mut found = Found::default();
+    for lane in 0..LANES {
+        found.raised[lane] = calculation.check(&C::Input::from_fn(|i| given.as_ref()[i][lane])).0;
+    }
+    if !ordinary.holds(given.as_ref()) {
+        judge_ranges::<C>(given, &mut found);
+    }
+    if found.all().is_refused(C::RULES) {
+        conclude_accepted(calculation, given, result, &mut found);
+    } else if C::STRAIGHT && is_straight(calculation, given) {
+        for lane in 0..LANES {
+            conclude(calculation, lane, given, result, &mut found, Straight);
+        }
+    } else {
+        for lane in 0..LANES {
+            conclude(calculation, lane, given, result, &mut found, Silent);
+        }
+    }
+    if found.all() == Judged::default() {
+        match status.first_chunk_mut::<LANES>() {
+            Some(whole) => *whole = [Status::OK; LANES],
+            None => status.fill(Status::OK),
+        }
+    } else {
+        for (lane, status) in status.iter_mut().enumerate() {
+            *status = Status::of(&found.lane(lane), C::RULES);
+            if !status.has_result() {
+                result.as_mut().iter_mut().for_each(|lanes| lanes[lane] = f64::NAN);
+            }
+        }
+    }
+}
+
+/// What is looked at on each block before its ranges are judged field by field: most blocks hold
+/// nothing that is refused or noted, and constants are the same in all.
+struct Ordinary<'a> {
+    /// Fields that change from row to row.
+    values: Vec<(usize, &'a [f64])>,
+    /// Those that need a value, with the lowest and highest about which nothing is to be said.
+    needed: Vec<(usize, f64, f64)>,
+    /// Those that may be absent, likewise.
+    optional: Vec<(usize, f64, f64)>,
+    /// Whether nothing is to be said about the constants.
+    constants: bool,
+}
+
+impl<'a> Ordinary<'a> {
+    /// Puts the constants into `given`, where they stay.
+    fn of<C: Calculation>(inputs: &[Column<'a>], given: &mut [<C::Input as Record>::Block]) -> Self {
+        let mut ordinary = Self { values: Vec::new(), needed: Vec::new(), optional: Vec::new(), constants: true };
+        for (place, (column, field)) in inputs.iter().zip(C::Input::FIELDS).enumerate() {
+            let range = (place, field.minimum.max(field.usual_minimum), field.maximum.min(field.usual_maximum));
+            match *column {
+                Column::Constant(value) => {
+                    for block in given.iter_mut() {
+                        block.as_mut()[place] = [value; LANES];
+                    }
+                    ordinary.constants &= value >= range.1 && value <= range.2 || value.is_nan() && !field.absent.is_empty();
+                }
+                Column::Values(values) => {
+                    ordinary.values.push((place, values));
+                    if field.absent.is_empty() { &mut ordinary.needed } else { &mut ordinary.optional }.push(range);
+                }
+            }
+        }
+        ordinary
+    }
+
+    /// Whether nothing is to be said about the range of any value of the block.
+    #[inline(always)]
+    fn holds(&self, given: &[[f64; LANES]]) -> bool {
+        // Drawn into its range, an ordinary value keeps its bits. By the order of the comparisons
+        // not-a-number is drawn as well where a value is needed, and kept where it may be absent.
+        let mut moved = [0; LANES];
+        for &(place, low, high) in &self.needed {
+            for (moved, &value) in moved.iter_mut().zip(&given[place]) {
+                let drawn = if value >= low { value } else { low };
+                let drawn = if drawn > high { high } else { drawn };
+                *moved |= drawn.to_bits() ^ value.to_bits();
+            }
+        }
+        for &(place, low, high) in &self.optional {
+            for (moved, &value) in moved.iter_mut().zip(&given[place]) {
+                let drawn = if value < low { low } else { value };
+                let drawn = if drawn > high { high } else { drawn };
+                *moved |= drawn.to_bits() ^ value.to_bits();
+            }
+        }
+        self.constants & (moved.iter().fold(0, |all, lane| all | lane) == 0)
+    }
+}
+
+/// Judges each value of a block by its range.
+#[cold]
+#[inline(never)]
+fn judge_ranges<C: Calculation>(given: &<C::Input as Record>::Block, found: &mut Found) {
+    for lane in 0..LANES {
+        let judged = Judged::by_ranges(&C::Input::from_fn(|i| given.as_ref()[i][lane]));
+        found.refused[lane] = judged.refused;
+        found.unusual[lane] = judged.unusual;
     }
 }
 
@@ -155,17 +242,24 @@ impl Found {
     }
 }
 
+/// Whether all lanes of a block are.
+#[inline(always)]
+fn is_straight<C: Calculation>(calculation: &C, given: &<C::Input as Record>::Block) -> bool {
+    (0..LANES).fold(true, |all, lane| all & calculation.is_straight(&C::Input::from_fn(|i| given.as_ref()[i][lane])))
+}
+
 /// Computes one lane and reviews its result.
 #[inline(always)]
-fn conclude<C: Calculation>(
+fn conclude<C: Calculation, W: Working>(
     calculation: &C,
     lane: usize,
     given: &<C::Input as Record>::Block,
     result: &mut <C::Output as Record>::Block,
     found: &mut Found,
+    mut working: W,
 ) {
     let input = C::Input::from_fn(|i| given.as_ref()[i][lane]);
-    let output = calculation.compute(&input, &mut Silent);
+    let output = calculation.compute(&input, &mut working);
     let values = output.to_array();
     let mut judged = Judged::default();
     judged.conclude(calculation.review(&input, &output), C::Output::FIELDS, values.as_ref());
@@ -208,7 +302,7 @@ fn conclude_accepted<C: Calculation>(
 ) {
     for lane in 0..LANES {
         if !found.lane(lane).is_refused(C::RULES) {
-            conclude(calculation, lane, given, result, found);
+            conclude(calculation, lane, given, result, found, Silent);
         }
     }
 }

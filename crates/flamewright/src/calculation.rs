@@ -340,6 +340,15 @@ pub trait Calculation: Context {
     fn check(&self, _input: &Self::Input) -> Raised {
         Raised::NONE
     }
+    /// Whether [`is_straight`](Self::is_straight) can be true.
+    const STRAIGHT: bool = false;
+    /// Whether the sum for this input is a straight line, without the calls and branches that other inputs take and that keep
+    /// a loop over rows from running in vector lanes. [`compute`](Self::compute) is then told so by
+    /// [`Working::STRAIGHT`] and must give the same to the bit.
+    #[inline(always)]
+    fn is_straight(&self, _input: &Self::Input) -> bool {
+        false
+    }
     /// The result. Total: not-a-number in, not-a-number out; no allocation, no panic.
     fn compute<W: Working>(&self, input: &Self::Input, working: &mut W) -> Self::Output;
     /// The rules that the result breaks or deserves a notice for.
@@ -355,18 +364,7 @@ pub trait Calculation: Context {
     /// Ranges and rules of the input, without computing.
     #[inline(always)]
     fn judge(&self, input: &Self::Input) -> Judged {
-        let mut judged = Judged::default();
-        let values = input.to_array();
-        for (i, (value, field)) in values.as_ref().iter().zip(Self::Input::FIELDS).enumerate() {
-            // A field that may be absent takes not-a-number for "not measured".
-            let left_out = value.is_nan() & !field.absent.is_empty();
-            let inside = (*value >= field.minimum) & (*value <= field.maximum) | left_out;
-            let usual = (*value >= field.usual_minimum) & (*value <= field.usual_maximum) | left_out;
-            judged.refused |= u64::from(!inside) << i;
-            judged.unusual |= u64::from(!usual) << i;
-        }
-        judged.raised = self.check(input);
-        judged
+        Judged { raised: self.check(input), ..Judged::by_ranges(input) }
     }
 
     /// Ranges, rules, result: the one way in for a single reading.
@@ -425,6 +423,21 @@ pub struct Judged {
 }
 
 impl Judged {
+    /// What the ranges of the fields say.
+    #[inline(always)]
+    pub fn by_ranges<R: Record>(input: &R) -> Self {
+        let mut judged = Self::default();
+        let values = input.to_array();
+        for (i, (value, field)) in values.as_ref().iter().zip(R::FIELDS).enumerate() {
+            // A field that may be absent takes not-a-number for "not measured".
+            let left_out = value.is_nan() & !field.absent.is_empty();
+            let inside = (*value >= field.minimum) & (*value <= field.maximum) | left_out;
+            let usual = (*value >= field.usual_minimum) & (*value <= field.usual_maximum) | left_out;
+            judged.refused |= u64::from(!inside) << i;
+            judged.unusual |= u64::from(!usual) << i;
+        }
+        judged
+    }
     /// Adds what was found on the result.
     #[inline(always)]
     pub fn conclude(&mut self, raised: Raised, fields: &[Field], results: &[f64]) {

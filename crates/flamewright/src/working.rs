@@ -57,6 +57,9 @@ pub use crate::quantity::Dimension;
 pub trait Working {
     /// Whether steps are wanted at all; when not, nothing of them is compiled.
     const ON: bool;
+    /// Whether the input is one of those that [`Calculation::is_straight`](crate::calculation::Calculation::is_straight)
+    /// tells apart; then the sum leaves out what it need not ask.
+    const STRAIGHT: bool = false;
     /// Takes one step.
     fn step(&mut self, step: Step);
 }
@@ -67,6 +70,16 @@ pub struct Silent;
 
 impl Working for Silent {
     const ON: bool = false;
+    fn step(&mut self, _: Step) {}
+}
+
+/// Wants no steps, and promises a straight input; see [`Working::STRAIGHT`].
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Straight;
+
+impl Working for Straight {
+    const ON: bool = false;
+    const STRAIGHT: bool = true;
     fn step(&mut self, _: Step) {}
 }
 

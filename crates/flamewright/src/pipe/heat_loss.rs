@@ -154,10 +154,24 @@ impl Calculation for PipeHeatLoss {
             .when(FLOW_IN_TRANSITION, (LAMINAR_BELOW..TURBULENT_FROM).contains(&reynolds))
     }
 
-    #[inline]
+    const STRAIGHT: bool = true;
+
+    #[inline(always)]
+    fn is_straight(&self, input: &PipeHeatLossInput) -> bool {
+        input.water_flow.si().is_nan() & self.run.is_straight(input.insulation_conductivity.si())
+    }
+
+    #[inline(always)]
     fn compute<W: Working>(&self, input: &PipeHeatLossInput, working: &mut W) -> PipeHeatLossResult {
         let given = input.given(input.length.si());
-        let section = self.run.section(&given);
+        let plainest;
+        let run = if W::STRAIGHT {
+            plainest = self.run.plainest();
+            &plainest
+        } else {
+            &self.run
+        };
+        let section = run.section(&given);
         let water_temperature = input.water_temperature.si();
         let outside_diameter = Length::from_si(section.outside_diameter);
         let bore = Length::from_si(section.bore);
@@ -166,7 +180,7 @@ impl Calculation for PipeHeatLoss {
         let mut inside_resistance = LengthThermalResistance::from_si(0.0);
         let (mut mass_flow, mut reynolds_number) = (MassRate::from_si(f64::NAN), Ratio::from_si(f64::NAN));
         let mut inside_coefficient = HeatTransfer::from_si(f64::NAN);
-        if !input.water_flow.si().is_nan() {
+        if !W::STRAIGHT && !input.water_flow.si().is_nan() {
             let density = MassDensity::from_si(heating_water(given.water_pressure, water_temperature).density);
             step!(working, let water_mass_flow: "\\dot m" = input.water_flow * density, "IAPWS SR6-08 density");
             let film = inside_film(water_mass_flow.si(), section.bore, given.water_pressure, water_temperature);
@@ -177,19 +191,24 @@ impl Calculation for PipeHeatLoss {
                 (water_mass_flow, reynolds, film_coefficient, film_resistance);
         }
         step!(working, let wall_resistance: "R_w" as LengthThermalResistance = math::ln(outside_diameter / bore) / (2.0 * PI * wall_conductivity), "Fourier's law for a shell");
-        let conductivity = self.run.insulation_conductivity(&section, water_temperature, inside_resistance.si());
+        let conductivity = run.insulation_conductivity(&section, water_temperature, inside_resistance.si());
         let insulation_conductivity = ThermalConductivity::from_si(conductivity);
         let further_layers = LengthThermalResistance::from_si(section.further_resistance);
         let mut insulation_resistance = further_layers;
-        if section.insulation_thickness > 0.0 {
+        // Bare, the sum adds a zero: it is only not worth showing.
+        if W::STRAIGHT || section.insulation_thickness > 0.0 {
             step!(working, let insulated_diameter: "d_i" in MILLIMETRE = outside_diameter + 2.0 * input.insulation_thickness, "geometry");
             step!(working, let first_layer: "R_1" as LengthThermalResistance = math::ln(insulated_diameter / outside_diameter) / (2.0 * PI * insulation_conductivity), "Fourier's law for a shell");
             step!(working, let all_layers: "R_i" = first_layer + further_layers, "layers in series");
             insulation_resistance = all_layers;
         }
         let resistance = (inside_resistance + wall_resistance + insulation_resistance).si();
-        let solved = self.run.surface(&section, water_temperature, resistance);
-        let state = self.run.film(&section, &solved);
+        let solved = if W::STRAIGHT {
+            run.surface_in_line(&section, water_temperature, resistance)
+        } else {
+            run.surface(&section, water_temperature, resistance)
+        };
+        let state = run.film(&section, &solved);
 
         let surface_diameter = Length::from_si(section.surface_diameter);
         step!(working, let surface_temperature: "t_s" = ThermodynamicTemperature::from_si(solved.temperature), "heat through the wall equals heat given off");
@@ -227,7 +246,7 @@ impl Calculation for PipeHeatLoss {
             mass_flow,
             reynolds_number,
             inside_coefficient,
-            convection_scatter: Ratio::from_si(self.run.film.scatter()),
+            convection_scatter: Ratio::from_si(run.film.scatter()),
         }
     }
 }

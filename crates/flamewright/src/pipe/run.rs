@@ -339,11 +339,27 @@ fn value_or(value: f64, named: Option<f64>) -> f64 {
 }
 
 impl Run {
+    /// Outside diameter and bore in m.
+    #[inline(always)]
+    fn diameters(&self, given: &Given) -> (f64, f64) {
+        let outside = value_or(given.outside_diameter, self.tube.map(|t| t.outer_diameter));
+        (outside, outside - 2.0 * value_or(given.wall_thickness, self.tube.map(|t| t.wall_thickness)))
+    }
+
+    #[inline(always)]
+    fn wall_conductivity(&self, given: &Given) -> f64 {
+        value_or(given.wall_conductivity, self.tube.map(|t| t.wall_conductivity))
+    }
+
+    #[inline(always)]
+    fn emissivity(&self, given: &Given) -> f64 {
+        value_or(given.emissivity, self.finish.map(|f| f.emissivity))
+    }
+
     /// The run with names resolved; NaN where something is missing.
     #[inline]
     pub(crate) fn section(&self, given: &Given) -> Section {
-        let outside_diameter = value_or(given.outside_diameter, self.tube.map(|t| t.outer_diameter));
-        let wall_thickness = value_or(given.wall_thickness, self.tube.map(|t| t.wall_thickness));
+        let (outside_diameter, bore) = self.diameters(given);
         let mut diameter = outside_diameter + 2.0 * given.insulation_thickness;
         let mut further_resistance = 0.0;
         for layer in &self.further_layers {
@@ -354,13 +370,13 @@ impl Run {
         let around = Surroundings {
             air_temperature: given.air_temperature,
             radiant_temperature: value_or(given.radiant_temperature, Some(given.air_temperature)),
-            emissivity: value_or(given.emissivity, self.finish.map(|f| f.emissivity)),
+            emissivity: self.emissivity(given),
             pressure: given.air_pressure,
         };
         Section {
-            bore: outside_diameter - 2.0 * wall_thickness,
+            bore,
             outside_diameter,
-            wall_conductivity: value_or(given.wall_conductivity, self.tube.map(|t| t.wall_conductivity)),
+            wall_conductivity: self.wall_conductivity(given),
             insulation_thickness: given.insulation_thickness,
             insulation_conductivity: given.insulation_conductivity,
             further_resistance,
@@ -376,16 +392,26 @@ impl Run {
         }
     }
 
-    /// The conductivity of the insulation in W/(m K): given, or the named one's at the mean of its
-    /// two faces, found by repeating the balance until it stands (each pass leaves at most a tenth
-    /// of the deviation, since the published slopes are slight).
-    #[inline]
+    /// The conductivity of the insulation in W/(m K): given, or the named one's at the mean of its two faces.
+    #[inline(always)]
     pub(crate) fn insulation_conductivity(&self, section: &Section, inner_temperature: f64, inside_resistance: f64) -> f64 {
-        let Some(insulation) = self.insulation.filter(|_| section.insulation_conductivity.is_nan()) else {
-            // The conductivity of an insulation that is not there matters to nobody.
-            let bare = section.insulation_thickness == 0.0 && section.insulation_conductivity.is_nan();
-            return if bare { 1.0 } else { section.insulation_conductivity };
-        };
+        match self.insulation {
+            Some(insulation) if section.insulation_conductivity.is_nan() => {
+                self.conductivity_at_its_mean(&insulation, section, inner_temperature, inside_resistance)
+            }
+            _ => {
+                // The conductivity of an insulation that is not there matters to nobody.
+                let bare = (section.insulation_thickness == 0.0) & section.insulation_conductivity.is_nan();
+                if bare { 1.0 } else { section.insulation_conductivity }
+            }
+        }
+    }
+
+    /// The conductivity of an insulation at the mean of its two faces, found by repeating the balance
+    /// until it stands (each pass leaves at most a tenth of the deviation, since the published slopes
+    /// are slight).
+    #[inline(never)]
+    fn conductivity_at_its_mean(&self, insulation: &Insulation, section: &Section, inner_temperature: f64, inside_resistance: f64) -> f64 {
         let mut conductivity = insulation.thermal_conductivity(0.5 * (inner_temperature + section.around.air_temperature));
         if insulation.upper_point.is_none() {
             return conductivity;
@@ -415,11 +441,29 @@ impl Run {
         }
     }
 
-    /// The balance of the outer surface at a resistance in m K/W to the inner temperature in K.
-    ///
-    /// Kept out of line: it is long, and called from every sum on a run.
+    /// Whether an input of this insulation conductivity has the same sum with [`Self::plainest`].
+    #[inline(always)]
+    pub(crate) fn is_straight(&self, insulation_conductivity: f64) -> bool {
+        (self.film == OutsideFilm::default())
+            & self.further_layers.is_empty()
+            & (self.insulation.is_none() | !insulation_conductivity.is_nan())
+    }
+
+    /// The run without what takes branches and calls, which the compiler then leaves out.
+    #[inline(always)]
+    pub(crate) fn plainest(&self) -> Self {
+        Self { film: OutsideFilm::default(), tube: self.tube, insulation: None, finish: self.finish, further_layers: Vec::new() }
+    }
+
+    /// As [`Self::surface_in_line`]; out of line, since it is long and called from every sum on a run.
     #[inline(never)]
     pub(crate) fn surface(&self, section: &Section, inner_temperature: f64, resistance: f64) -> SurfaceBalance {
+        self.surface_in_line(section, inner_temperature, resistance)
+    }
+
+    /// The balance of the outer surface at a resistance in m K/W to the inner temperature in K.
+    #[inline(always)]
+    pub(crate) fn surface_in_line(&self, section: &Section, inner_temperature: f64, resistance: f64) -> SurfaceBalance {
         match self.film {
             OutsideFilm::Horizontal(HorizontalCylinder::ChurchillChu) => {
                 still_air_balance(inner_temperature, resistance, section.surface_diameter, &section.around)
@@ -464,14 +508,14 @@ impl Run {
     /// What is to be said of a run holding water at this temperature in K.
     #[inline]
     pub(crate) fn findings(&self, given: &Given, water_temperature: f64) -> Findings {
-        let section = self.section(given);
+        let (_, bore) = self.diameters(given);
         let windy = matches!(self.film, OutsideFilm::Wind);
         let insulated = given.insulation_thickness > 0.0;
         Findings {
-            tube_missing: section.bore.is_nan() | section.wall_conductivity.is_nan(),
-            no_bore: section.bore <= 0.0,
+            tube_missing: bore.is_nan() | self.wall_conductivity(given).is_nan(),
+            no_bore: bore <= 0.0,
             insulation_missing: insulated & given.insulation_conductivity.is_nan() & self.insulation.is_none(),
-            emissivity_missing: section.around.emissivity.is_nan(),
+            emissivity_missing: self.emissivity(given).is_nan(),
             wind_missing: windy & given.wind_speed.is_nan(),
             wind_left_out: !windy & (given.wind_speed > 0.0),
             would_boil: given.water_pressure < saturation_pressure(water_temperature),
