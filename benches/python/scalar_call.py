@@ -11,6 +11,7 @@ from __future__ import annotations
 import random
 import statistics
 import time
+from collections import namedtuple
 from collections.abc import Callable
 from typing import Any
 
@@ -27,8 +28,9 @@ u = fluids.units.u
 flue = fw.flue_analysis.fixed(fuel="G20")
 water = fw.liquid_water.fixed()
 friction = fw.friction_factor.fixed()
-Result = type(flue(oxygen_dry=0.05, carbon_monoxide_dry=3e-5, flue_temperature=453.15, air_temperature=291.15))
-constant = tuple(float(i) + 0.5 for i in range(len(Result._fields)))
+names = flue(oxygen_dry=0.05, carbon_monoxide_dry=3e-5, flue_temperature=453.15, air_temperature=291.15)._fields
+Result = namedtuple("Result", names)
+constant = tuple(float(i) + 0.5 for i in range(len(names)))
 quantities = {
     "oxygen_dry": u.Quantity(5.0, "percent"),
     "carbon_monoxide_dry": u.Quantity(30e-4, "percent"),

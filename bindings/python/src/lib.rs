@@ -8,6 +8,7 @@
 mod arrow;
 mod convert;
 mod prepared;
+mod si_results;
 mod worth;
 
 use convert::{error, node_of, object_of};
@@ -122,6 +123,8 @@ mod _flamewright {
     use super::arrow::LaidOver;
     #[pymodule_export]
     use super::prepared::Prepared;
+    #[pymodule_export]
+    use super::si_results::SiResults;
     #[pymodule_export]
     use super::worth::FirstOrder;
     #[pymodule_export]

@@ -2,19 +2,20 @@
 
 use crate::arrow::LaidOver;
 use crate::convert::{error, node_of, object_of};
+use crate::si_results::SiResults;
 use crate::worth::FirstOrder;
 use flamewright::Error;
 use flamewright::calculation::Notice;
 use flamewright::explore::goal_seek;
 use flamewright::node::Node;
+use flamewright::record::Field;
 use flamewright::uncertainty::{Covariance, Distribution, first_order, monte_carlo};
 use flamewright_columns::arrow::Options;
 use flamewright_columns::{Column, Columns, Status};
 use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::sync::PyOnceLock;
-use pyo3::types::{PyDict, PySlice, PyString, PyTuple, PyType};
+use pyo3::types::{PyDict, PySlice, PyString, PyTuple};
 use std::sync::Arc;
 
 /// More fields than any calculation has.
@@ -29,6 +30,7 @@ pub struct Prepared {
     columns: Arc<Columns>,
     names: Vec<Py<PyString>>,
     defaults: Vec<f64>,
+    results: Arc<[Py<PyString>]>,
 }
 
 fn words(notices: Vec<Notice>) -> Vec<(String, String, String)> {
@@ -40,9 +42,10 @@ impl Prepared {
         let columns = flamewright_columns::columns(name, settings).map_err(|e| error(py, &e))?;
         let columns = if plain { columns.plain() } else { columns };
         let inputs = columns.entry().inputs();
-        let names = inputs.iter().map(|f| PyString::intern(py, f.name).unbind()).collect();
+        let interned = |fields: &[Field]| fields.iter().map(|f| PyString::intern(py, f.name).unbind()).collect::<Vec<_>>();
+        let (names, results) = (interned(inputs), interned(columns.entry().outputs()).into());
         let defaults = inputs.iter().map(|f| f.default).collect();
-        Ok(Self { columns: Arc::new(columns), names, defaults })
+        Ok(Self { columns: Arc::new(columns), names, defaults, results })
     }
 
     fn run(&self, input: &[f64]) -> Result<(Vec<f64>, flamewright::calculation::Judged), Error> {
@@ -142,26 +145,21 @@ impl Prepared {
         Ok((output, words(judged.notices(entry.inputs(), entry.rules(), &input))))
     }
 
-    /// SI floats by keyword in, a named tuple of SI floats out.
-    #[pyo3(signature = (result, /, **fields))]
-    fn si<'py>(&self, py: Python<'py>, result: &Bound<'py, PyType>, fields: Option<&Bound<'py, PyDict>>) -> PyResult<Bound<'py, PyAny>> {
+    /// SI floats by keyword in, SI floats by name out.
+    #[pyo3(signature = (/, **fields))]
+    fn si(&self, py: Python<'_>, fields: Option<&Bound<'_, PyDict>>) -> PyResult<SiResults> {
         let mut input = [f64::NAN; MOST];
         let input = self.with_defaults(&mut input)?;
         for (key, value) in fields.into_iter().flatten() {
             input[self.place(py, &key)?] = value.extract::<f64>()?;
         }
         let entry = self.columns.entry();
-        let mut output = [f64::NAN; MOST];
-        let output = output.get_mut(..entry.outputs().len()).ok_or_else(|| PyTypeError::new_err("too many results"))?;
-        let judged = self.columns.scalar().run(input, output);
+        let mut values = vec![f64::NAN; self.results.len()].into_boxed_slice();
+        let judged = self.columns.scalar().run(input, &mut values);
         if judged.is_refused(entry.rules()) {
-            return Err(error(py, &judged.error(entry.inputs(), entry.rules(), input, entry.outputs(), output)));
+            return Err(error(py, &judged.error(entry.inputs(), entry.rules(), input, entry.outputs(), &values)));
         }
-        let values = PyTuple::new(py, output.iter())?;
-        // What `_make` of a named tuple does, without its detour through Python code.
-        static NEW: PyOnceLock<Py<PyAny>> = PyOnceLock::new();
-        let new = NEW.get_or_try_init(py, || py.get_type::<PyTuple>().getattr("__new__").map(Bound::unbind))?;
-        new.bind(py).call1((result, values))
+        Ok(SiResults { calculation: entry.info().name, names: Arc::clone(&self.results), values })
     }
 
     /// Columns of SI values (arrays of one length, or single numbers) in field order; gives the results

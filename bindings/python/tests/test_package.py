@@ -25,6 +25,24 @@ def test_text_quantities_and_si_agree_to_the_bit():
     assert quantity.density.check("[mass]/[length]**3")
 
 
+def test_the_fast_path_gives_numbers_by_name_and_in_order():
+    fast = fw.thermostat_differential.fixed()
+    found = fast(cut_out_temperature=355.0, cut_in_temperature=347.0)
+    assert found._fields == ("differential", "mid_point") and len(found) == 2
+    assert found._asdict() == {"differential": 8.0, "mid_point": 351.0}
+    differential, mid_point = found
+    assert (differential, mid_point) == (found.differential, found.mid_point) == (found[0], found[-1]) == (8.0, 351.0)
+    assert found[:1] == (8.0,) and getattr(found, "mid" + "_point") == 351.0
+    assert found == (8.0, 351.0) and found == fast(cut_out_temperature=355.0, cut_in_temperature=347.0) and hash(found) == hash((8.0, 351.0))
+    assert found != fast(cut_out_temperature=356.0, cut_in_temperature=347.0)
+    assert repr(found) == "thermostat_differential(differential=8.0, mid_point=351.0)"
+    assert "mid_point" in dir(found)
+    with pytest.raises(AttributeError, match="range"):
+        found.range
+    with pytest.raises(IndexError):
+        found[2]
+
+
 def test_a_bare_number_is_refused_and_shown_how_to_write_it():
     with pytest.raises(fw.Error, match="has no unit") as caught:
         fw.liquid_water(temperature=60)

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import inspect
 import keyword
-from collections import namedtuple
 from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
-from functools import cached_property, partial
+from functools import cached_property
 from typing import Any, Generic, Literal, TypeVar, cast
 
 import numpy as np
@@ -114,10 +113,6 @@ class Calculation(Generic[R]):
     @cached_property
     def _default(self) -> Any:
         return _flamewright.prepare(self.name, {})
-
-    @cached_property
-    def _tuple(self) -> Any:
-        return namedtuple(self.name, list(self.output_fields))  # noqa: PYI024
 
     def _prepare(self, settings: dict[str, Any]) -> Any:
         if not settings:
@@ -341,7 +336,7 @@ class Calculation(Generic[R]):
         return laid
 
     def fixed(self, **settings: Any) -> Callable[..., Any]:
-        """The fast path: settings fixed; SI floats by keyword in, a named tuple of SI floats out.
+        """The fast path: settings fixed; SI floats by keyword in, SI floats out, by name or in order as of a named tuple.
 
         >>> import flamewright as fw
         >>> water = fw.liquid_water.fixed()
@@ -349,7 +344,8 @@ class Calculation(Generic[R]):
         983.3
         """
         # No function of Python in between: it would cost as much as the sum.
-        return partial(self._prepare(settings).si, self._tuple)
+        fast: Callable[..., Any] = self._prepare(settings).si
+        return fast
 
     def steps(self, **given: Any) -> Steps:
         """The working: every line of the sum with the numbers put in. A notebook shows it as LaTeX.
