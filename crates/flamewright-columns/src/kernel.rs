@@ -43,17 +43,28 @@ struct Of<C>(C);
 impl<C: Calculation> Kernel for Of<C> {
     fn rows(&self, plain: bool, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
         #[cfg(target_arch = "x86_64")]
-        if !plain && std::arch::is_x86_feature_detected!("avx2") {
-            // SAFETY: the processor was just found to have the feature the function is compiled for.
+        if !plain {
+            use std::arch::is_x86_feature_detected as has;
+            // SAFETY: the processor was just found to have the features the function is compiled for.
             #[allow(unsafe_code)]
             unsafe {
-                rows_avx2(&self.0, inputs, first, target);
+                if has!("avx512f") && has!("avx512dq") && has!("avx512vl") && has!("avx512bw") {
+                    return rows_avx512(&self.0, inputs, first, target);
+                }
+                if has!("avx2") {
+                    return rows_avx2(&self.0, inputs, first, target);
+                }
             }
-            return;
         }
         let _ = plain;
         rows(&self.0, inputs, first, target);
     }
+}
+
+#[cfg(target_arch = "x86_64")]
+#[target_feature(enable = "avx512f,avx512dq,avx512vl,avx512bw")]
+fn rows_avx512<C: Calculation>(calculation: &C, inputs: &[Column<'_>], first: usize, target: &mut Target<'_>) {
+    rows(calculation, inputs, first, target);
 }
 
 #[cfg(target_arch = "x86_64")]
@@ -123,6 +134,9 @@ fn block<C: Calculation>(
         for lane in 0..LANES {
             conclude(calculation, lane, given, result, &mut found, Silent);
         }
+    }
+    if found.nothing.iter().fold(0.0, |all, lane| all + lane) != 0.0 {
+        find_undefined::<C>(result, &mut found);
     }
     if found.all() == Judged::default() {
         match status.first_chunk_mut::<LANES>() {
@@ -217,6 +231,9 @@ struct Found {
     unusual: [u64; LANES],
     raised: [u64; LANES],
     undefined: [u64; LANES],
+    /// The sum of the results times nothing, absent ones left out: nothing, unless one is infinite or no number.
+    /// Few instructions, for what is seldom found.
+    nothing: [f64; LANES],
 }
 
 impl Found {
@@ -248,6 +265,18 @@ fn is_straight<C: Calculation>(calculation: &C, given: &<C::Input as Record>::Bl
     (0..LANES).fold(true, |all, lane| all & calculation.is_straight(&C::Input::from_fn(|i| given.as_ref()[i][lane])))
 }
 
+/// Finds the lanes with an undefined result. That of a refused row, which was not computed, is whatever
+/// stood there; why it was refused goes before in its status.
+#[cold]
+#[inline(never)]
+fn find_undefined<C: Calculation>(result: &<C::Output as Record>::Block, found: &mut Found) {
+    for (lanes, field) in result.as_ref().iter().zip(C::Output::FIELDS) {
+        for (undefined, &value) in found.undefined.iter_mut().zip(lanes) {
+            *undefined |= u64::from(field.is_undefined(value));
+        }
+    }
+}
+
 /// Computes one lane and reviews its result.
 #[inline(always)]
 fn conclude<C: Calculation, W: Working>(
@@ -260,11 +289,12 @@ fn conclude<C: Calculation, W: Working>(
 ) {
     let input = C::Input::from_fn(|i| given.as_ref()[i][lane]);
     let output = calculation.compute(&input, &mut working);
+    found.raised[lane] |= calculation.review(&input, &output).0;
     let values = output.to_array();
-    let mut judged = Judged::default();
-    judged.conclude(calculation.review(&input, &output), C::Output::FIELDS, values.as_ref());
-    found.raised[lane] |= judged.raised.0;
-    found.undefined[lane] |= u64::from(judged.undefined);
+    for (value, field) in values.as_ref().iter().zip(C::Output::FIELDS) {
+        let absent = value.is_nan() & !field.absent.is_empty();
+        found.nothing[lane] += if absent { 0.0 } else { value * 0.0 };
+    }
     for (lanes, value) in result.as_mut().iter_mut().zip(values.as_ref()) {
         lanes[lane] = *value;
     }

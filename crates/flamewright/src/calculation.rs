@@ -443,7 +443,7 @@ impl Judged {
     pub fn conclude(&mut self, raised: Raised, fields: &[Field], results: &[f64]) {
         self.raised = self.raised.and(raised);
         for (value, field) in results.iter().zip(fields) {
-            self.undefined |= value.is_infinite() | (value.is_nan() & field.absent.is_empty());
+            self.undefined |= field.is_undefined(*value);
         }
     }
     /// Whether there is no result.
@@ -467,7 +467,7 @@ impl Judged {
                 Error::by_rule(rule, outputs, results)
             };
         }
-        let undefined = outputs.iter().zip(results).find(|(f, v)| v.is_infinite() || v.is_nan() && f.absent.is_empty());
+        let undefined = outputs.iter().zip(results).find(|(f, v)| f.is_undefined(**v));
         Error::no_solution(undefined.map_or("result", |(f, _)| f.name), "the sum has no finite value for this input")
     }
     /// The notices in words.

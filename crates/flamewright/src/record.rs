@@ -36,6 +36,13 @@ pub struct Field {
 }
 
 impl Field {
+    /// Whether `value` is none that a sum may give for this field: infinite, or not a number where there is always one.
+    #[inline(always)]
+    #[must_use]
+    pub const fn is_undefined(&self, value: f64) -> bool {
+        value.is_infinite() | (value.is_nan() & self.absent.is_empty())
+    }
+
     /// A field of `kind` shown in `unit`. Ranges are in `unit`.
     ///
     /// # Panics

@@ -239,6 +239,7 @@ impl Calculation for SiegertConstantsOf {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &SiegertField) -> Raised {
         Raised::NONE.when(
             EMPTY_FIELD,

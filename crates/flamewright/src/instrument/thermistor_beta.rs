@@ -122,6 +122,7 @@ impl Calculation for ThermistorBetaOfPoints {
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &TwoPoints) -> Raised {
         let warming = input.second_temperature.si() - input.first_temperature.si();
         let rise = input.second_resistance.si() - input.first_resistance.si();

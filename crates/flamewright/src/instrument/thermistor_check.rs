@@ -99,11 +99,13 @@ impl Calculation for ThermistorCheck {
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &ThermistorState) -> Raised {
         let width = input.resistance_tolerance.si() + input.beta_tolerance.si() + input.temperature_tolerance.si();
         Raised::NONE.when(NO_TOLERANCE, width == 0.0)
     }
 
+    #[inline]
     fn review(&self, input: &ThermistorState, output: &ThermistorExpectation) -> Raised {
         let measured = input.measured_resistance;
         Raised::NONE.when(OUTSIDE_BAND, measured < output.lowest_resistance || measured > output.highest_resistance)

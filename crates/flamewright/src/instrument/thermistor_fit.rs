@@ -88,6 +88,7 @@ impl Calculation for ThermistorFit {
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &ThreePoints) -> Raised {
         let [first, second, third] = input.points();
         let falls = |a: (f64, f64), b: (f64, f64)| (b.1 - a.1) * (b.0 - a.0) < 0.0;

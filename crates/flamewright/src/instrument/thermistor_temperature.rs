@@ -170,6 +170,7 @@ impl Calculation for ThermistorByCurve {
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
+    #[inline]
     fn review(&self, _: &ThermistorReading, output: &ThermistorTemperature) -> Raised {
         let kelvin = output.temperature.si();
         Raised::NONE.when(OFF_THE_CURVE, kelvin.is_nan()).when(FAR, !(223.15..=423.15).contains(&kelvin))

@@ -132,6 +132,7 @@ impl Calculation for ThermostatTest {
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
+    #[inline]
     fn review(&self, _: &ThermostatSetting, output: &ThermostatBehaviour) -> Raised {
         let drift = output.cut_out_drift.si().abs();
         Raised::NONE

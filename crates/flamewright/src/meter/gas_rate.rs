@@ -370,6 +370,7 @@ impl Calculation for GasRate {
             .when(PLATE_WITHOUT_VALUE, gross_plate_alone | net_plate_alone)
     }
 
+    #[inline]
     fn review(&self, _: &GasRateReading, output: &GasRateResult) -> Raised {
         let far = |share: f64| !share.is_nan() & !(0.5..=1.3).contains(&share);
         Raised::NONE.when(FAR_FROM_PLATE, far(output.share_of_plate_gross.si()) | far(output.share_of_plate_net.si()))

@@ -145,6 +145,7 @@ impl Calculation for GasRateUncertainty {
         Raised::NONE.when(CONDITIONS_INCOMPLETE, (count == 1) | (count == 2))
     }
 
+    #[inline]
     fn review(&self, _: &GasRateBudget, output: &UncertainGasRate) -> Raised {
         Raised::NONE.when(RESOLUTION_DECIDES, output.share_of_resolution.si() > 0.5).when(TIMING_DECIDES, output.share_of_timing.si() > 0.5)
     }

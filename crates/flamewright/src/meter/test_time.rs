@@ -99,6 +99,7 @@ impl Calculation for GasRateTestTime {
         Raised::NONE.when(NO_RATE, !rate & !both).when(TWO_RATES, rate & heat).when(NOTHING_ASKED, !given(input.volume.si()) & !uncertainty)
     }
 
+    #[inline]
     fn review(&self, _: &TestTimeAsked, output: &TestTimeNeeded) -> Raised {
         Raised::NONE.when(LONG, output.time_for_uncertainty.si() > 600.0)
     }

@@ -390,6 +390,7 @@ impl Calculation for GasInstallation {
     };
     const RULES: &'static [Rule] = installation_rules::ALL;
 
+    #[inline]
     fn review(&self, _input: &InstallationLoad, output: &InstallationResult) -> Raised {
         Raised::NONE
             .when(installation_rules::UNSURE, output.sections_in_transition.si() > 0.0)
@@ -562,10 +563,12 @@ impl Calculation for GasPipeSizing {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &SizingWish) -> Raised {
         Raised::NONE.when(MORE_THAN_THERE_IS, input.allowed_drop.si() > input.inlet_pressure.si())
     }
 
+    #[inline]
     fn review(&self, _input: &SizingWish, output: &SizingResult) -> Raised {
         Raised::NONE.when(NO_SIZES, output.pipe_volume.si().is_nan())
     }

@@ -111,6 +111,7 @@ impl Calculation for LeakClass {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn review(&self, input: &LeakToClass, output: &LeakClassFound) -> Raised {
         Raised::NONE.when(CLASS_NOT_PROVEN, input.smallest_detectable_leak.si() >= output.class_below.si())
     }

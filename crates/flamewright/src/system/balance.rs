@@ -335,6 +335,7 @@ impl Calculation for CircuitBalance {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &CircuitBalanceInput) -> Raised {
         let fluid = self.sections.first().map_or(Fluid::Water, |section| section.run.fluid);
         judged(fluid, input.glycol_mass_fraction.si(), input.temperature.si())

@@ -148,6 +148,7 @@ impl Calculation for AntifreezeDose {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn review(&self, input: &AntifreezeDoseInput, output: &AntifreezeDoseResult) -> Raised {
         let needed = output.needed_volume_fraction.si();
         Raised::NONE
@@ -246,11 +247,13 @@ impl Calculation for PartialDrain {
     };
     const RULES: &'static [Rule] = drain::LIST;
 
+    #[inline]
     fn check(&self, input: &PartialDrainInput) -> Raised {
         let [more_than_there_is, _] = drain::NUMBERS;
         Raised::NONE.when(more_than_there_is, input.drained_volume.si() > input.system_content.si())
     }
 
+    #[inline]
     fn review(&self, input: &PartialDrainInput, output: &PartialDrainResult) -> Raised {
         let [_, out_of_reach] = drain::NUMBERS;
         let slack = 1e-12 * input.system_content.si();

@@ -133,6 +133,7 @@ impl Calculation for DutyPoint {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn review(&self, _input: &DutyPointInput, output: &DutyPointResult) -> Raised {
         Raised::NONE.when(OFF_THE_CURVE, output.volume_flow.si().is_nan())
     }

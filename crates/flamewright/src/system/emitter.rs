@@ -293,6 +293,7 @@ impl Calculation for EmitterAtFlow {
         Raised::NONE.when(ROOM_TOO_WARM, input.room_temperature.si() >= input.flow_temperature.si())
     }
 
+    #[inline]
     fn review(&self, input: &EmitterAtFlowInput, output: &EmitterAtFlowResult) -> Raised {
         let (flow, back) = (input.flow_temperature.si(), output.return_temperature.si());
         let room = input.room_temperature.si();

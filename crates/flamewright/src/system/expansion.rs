@@ -152,6 +152,7 @@ impl Calculation for ExpansionVessel {
     };
     const RULES: &'static [Rule] = sizing::LIST;
 
+    #[inline]
     fn check(&self, input: &ExpansionVesselInput) -> Raised {
         let [not_hotter, frozen, glycol_in_water, glycol_too_hot, ..] = sizing::NUMBERS;
         let fraction = input.glycol_mass_fraction.si();
@@ -163,6 +164,7 @@ impl Calculation for ExpansionVessel {
             .when(glycol_too_hot, !matches!(self.fluid, Fluid::Water) & (hot > crate::water::HIGHEST_MIXTURE_TEMPERATURE))
     }
 
+    #[inline]
     fn review(&self, input: &ExpansionVesselInput, output: &ExpansionVesselResult) -> Raised {
         let [.., no_room, small_vessel, near_boiling] = sizing::NUMBERS;
         let top = output.pre_charge.si() - output.static_pressure.si() + input.barometric_pressure.si();
@@ -320,6 +322,7 @@ impl Calculation for VesselCheck {
     };
     const RULES: &'static [Rule] = found::LIST;
 
+    #[inline]
     fn check(&self, input: &VesselCheckInput) -> Raised {
         let [not_hotter, frozen, glycol_in_water, glycol_too_hot, filled_above, _, _, no_reserve] = found::NUMBERS;
         let fraction = input.glycol_mass_fraction.si();
@@ -333,6 +336,7 @@ impl Calculation for VesselCheck {
             .when(no_reserve, input.pre_charge.si() >= input.fill_pressure.si())
     }
 
+    #[inline]
     fn review(&self, input: &VesselCheckInput, output: &VesselCheckResult) -> Raised {
         let [_, _, _, _, _, valve_lifts, above_final, _] = found::NUMBERS;
         let pressure = output.hot_pressure.si();

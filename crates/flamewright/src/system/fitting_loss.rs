@@ -82,6 +82,7 @@ impl Calculation for FittingLoss {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &FittingLossInput) -> Raised {
         let other = match self.fitting.resistance {
             Resistance::EquivalentLength { bore, .. } => (input.bore.si() / bore - 1.0).abs() > 0.05,

@@ -126,6 +126,7 @@ impl Calculation for HeatStore {
     };
     const RULES: &'static [Rule] = RULES;
 
+    #[inline]
     fn check(&self, input: &HeatStoreInput) -> Raised {
         let fraction = input.glycol_mass_fraction.si();
         let (start, end) = (input.start_temperature.si(), input.end_temperature.si());

@@ -217,6 +217,7 @@ impl Calculation for WaterPressureDrop {
             .when(GLYCOL_IN_WATER, self.fluid.glycol_in_water(fraction))
     }
 
+    #[inline]
     fn review(&self, input: &WaterPressureDropInput, output: &WaterPressureDropResult) -> Raised {
         let reynolds = output.reynolds_number.si();
         let velocity = output.velocity.si();

@@ -1,6 +1,7 @@
 //! The calculation `liquid_water`: what pipe, pump and vessel sums need to know of the water.
 
-use super::{hot_liquid, saturation_pressure};
+use super::liquid::ENHANCEMENT_FROM;
+use super::{hot_liquid, liquid, saturation_pressure};
 use crate::calculation::{Calculation, Info, Raised, Source};
 use crate::quantity::types::{
     AvailableEnergy, DynamicViscosity, MassDensity, Pressure, Ratio, SpecificHeatCapacity, TemperatureCoefficient, ThermalConductivity,
@@ -79,13 +80,22 @@ impl Calculation for LiquidWater {
     };
     const RULES: &'static [crate::calculation::Rule] = RULES;
 
+    #[inline]
     fn review(&self, input: &WaterState, output: &WaterProperties) -> Raised {
         Raised::NONE.when(WOULD_BOIL, input.pressure.plain() < output.saturation_pressure.plain())
     }
 
+    const STRAIGHT: bool = true;
+
+    #[inline(always)]
+    fn is_straight(&self, input: &WaterState) -> bool {
+        input.temperature.si() <= ENHANCEMENT_FROM
+    }
+
     #[inline(always)]
     fn compute<W: Working>(&self, input: &WaterState, working: &mut W) -> WaterProperties {
-        let water = hot_liquid(input.pressure.si(), input.temperature.si());
+        let (pressure, temperature) = (input.pressure.si(), input.temperature.si());
+        let water = if W::STRAIGHT { liquid(pressure, temperature) } else { hot_liquid(pressure, temperature) };
         step!(working, let density: "\\rho" = MassDensity::from_si(water.density), "IAPWS-IF97 region 1");
         step!(working, let specific_heat_capacity: "c_p" = SpecificHeatCapacity::from_si(water.specific_heat_capacity), "IAPWS-IF97 region 1");
         step!(working, let dynamic_viscosity: "\\mu" = DynamicViscosity::from_si(water.dynamic_viscosity), "IAPWS R12-08");

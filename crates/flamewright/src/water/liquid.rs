@@ -5,7 +5,7 @@ use super::transport::Reduced;
 
 /// Below this temperature, in K, the critical enhancement of the conductivity of liquid water is
 /// exactly zero; see [`Reduced::conductivity_enhancement`].
-const ENHANCEMENT_FROM: f64 = 423.15;
+pub(super) const ENHANCEMENT_FROM: f64 = 423.15;
 
 /// Properties of liquid water at one state, in SI units.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -182,6 +182,7 @@ impl Calculation for BoilingPoint {
     };
     const RULES: &'static [Rule] = boiling::LIST;
 
+    #[inline]
     fn review(&self, _input: &BoilingPointInput, output: &BoilingPointResult) -> Raised {
         let [boils, near] = boiling::NUMBERS;
         let margin = output.margin.si();
