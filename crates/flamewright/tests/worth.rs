@@ -757,6 +757,9 @@ fn a_chain_is_its_links_one_behind_the_other() {
     let second = chain.link(make("liquid_water"), vec![temperature, Binding::Fixed(20e5)]).unwrap();
     // Also fed with a basic input of the first: the narrower range holds.
     let third = chain.link(make("liquid_water"), vec![Binding::Fixed(300.0), Binding::Input(barometer)]).unwrap();
+    for (i, field) in water.entry().inputs().iter().enumerate() {
+        assert_eq!(Model::range(&*water, i), (field.minimum, field.maximum));
+    }
     let (of_boiling, of_water) = (&boiling.entry().inputs()[1], &water.entry().inputs()[1]);
     assert_eq!(chain.range(barometer), (of_boiling.minimum.max(of_water.minimum), of_boiling.maximum.min(of_water.maximum)));
 
