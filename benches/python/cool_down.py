@@ -18,6 +18,7 @@ CASES = {  # name: (metres of flow and return, emitter W, start of circuit, targ
     "long": (8.0, 8.0, 1500.0, 80.0, 30.0),
     "bypass": (1.9, 1.6, 0.0, 80.0, 50.0),
 }
+METHODS = ("RK45", "DOP853", "LSODA", "BDF", "Radau")
 N_FLOW, N_RETURN, ROOM, MC = 12, 11, 20.0, 0.15 * 4180.0
 
 
@@ -55,6 +56,18 @@ def solve(case, method, rtol):
     return out.t_events[0][0], time.perf_counter() - clock
 
 
+def best_of_as_right(case, truth, error):
+    """The quickest of scipy's methods that comes as near the truth, at the widest tolerance that does; of half decades."""
+    found = []
+    for method in METHODS:
+        for half_decades in range(6, 27):
+            rtol = 10 ** (-half_decades / 2)
+            if abs(solve(case, method, rtol)[0] - truth) <= error:
+                found.append((min(solve(case, method, rtol)[1] for _ in range(5)), method, rtol))
+                break
+    return min(found)
+
+
 def main():
     command = ["cargo", "run", "--quiet", "--release", "--bin", "cool_down"]
     subprocess.run(command, cwd=BENCHES, check=True, stdout=subprocess.DEVNULL)  # builds, and warms up
@@ -63,13 +76,15 @@ def main():
     for line in text.splitlines():
         case, _, found, microseconds = line.split()
         truth, _ = solve(case, "DOP853", 1e-13)
-        ours = float(microseconds) / 1000
-        print(f"{case:8}{'flamewright':18}{ours:10.4f}{abs(float(found) - truth):16.1e}{1.0:15.1f}")
-        for method in ("RK45", "DOP853", "LSODA", "BDF", "Radau"):
+        ours, error = float(microseconds) / 1000, abs(float(found) - truth)
+        print(f"{case:8}{'flamewright':18}{ours:10.4f}{error:16.1e}{1.0:15.1f}")
+        for method in METHODS:
             for rtol in (1e-6, 1e-8, 1e-10):
                 runs = [solve(case, method, rtol) for _ in range(3)]
                 best = min(seconds for _, seconds in runs) * 1000
                 print(f"{case:8}{method + f' {rtol:.0e}':18}{best:10.3f}{abs(runs[0][0] - truth):16.1e}{best / ours:15.0f}")
+        seconds, method, rtol = best_of_as_right(case, truth, error)
+        print(f"{case:8}{'as right, the best':18}{seconds * 1000:10.3f}{'':16}{seconds * 1000 / ours:15.0f}  {method} at {rtol:.0e}")
 
 
 if __name__ == "__main__":

@@ -727,6 +727,12 @@ impl Model {
     /// Turns a state into the one at which nothing changes any more. False where there is none (heat
     /// put in and no loss) or none was found.
     pub(crate) fn settle(&mut self, state: &mut [f64]) -> bool {
+        let unheated = self.standing == 0.0 && self.firing == Firing::OFF;
+        if unheated && self.room.is_none() && self.sinks.iter().all(|sink| sink.linear > 0.0 || !sink.rest.is_linear()) {
+            // All masses lose heat, and nothing gives any: the rest is the room's temperature, known without a search.
+            state[..self.temperatures].fill(self.fixed_room);
+            return true;
+        }
         let [mut from, mut rates] = core::mem::take(&mut self.scratch);
         from.copy_from_slice(state);
         let mut found = self.newton(state, &mut rates, 0);
