@@ -33,7 +33,17 @@ impl Status {
         if self.0 >= RULE && self.0 < UNDEFINED { Some((self.0 - RULE) as usize) } else { None }
     }
 
+    #[inline(always)]
     pub(crate) fn of(judged: &Judged, rules: &[Rule]) -> Self {
+        if judged.is_refused(rules) {
+            return Self::of_refused(judged, rules);
+        }
+        if judged.unusual | judged.raised.0 == 0 { Self::OK } else { Self::NOTICE }
+    }
+
+    #[cold]
+    #[inline(never)]
+    fn of_refused(judged: &Judged, rules: &[Rule]) -> Self {
         if judged.refused != 0 {
             return Self(FIELD + judged.refused.trailing_zeros() as u16);
         }
@@ -41,9 +51,6 @@ impl Status {
         if let Some(rule) = (0..rules.len()).find(refuses) {
             return Self(RULE + rule as u16);
         }
-        if judged.undefined {
-            return Self(UNDEFINED);
-        }
-        if judged.unusual | judged.raised.0 == 0 { Self::OK } else { Self::NOTICE }
+        Self(UNDEFINED)
     }
 }

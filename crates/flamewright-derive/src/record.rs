@@ -101,8 +101,9 @@ pub(crate) fn expand(item: TokenStream) -> Result<TokenStream> {
         #item
         impl ::flamewright::record::Record for #name {
             type Array = [f64; #count];
-            type Block = [[f64; 8]; #count];
-            const BLOCK: Self::Block = [[0.0; 8]; #count];
+            type Block = [[f64; ::flamewright::record::LANES]; #count];
+            #[allow(clippy::large_stack_arrays, reason = "32 KiB at most, once a loop over columns")]
+            const BLOCK: Self::Block = [[0.0; ::flamewright::record::LANES]; #count];
             const NAME: &'static str = #name_text;
             const DOC: &'static str = #doc;
             const FIELDS: &'static [::flamewright::record::Field] = &[#(#described),*];

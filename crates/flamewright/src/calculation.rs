@@ -342,8 +342,8 @@ pub trait Calculation: Context {
     }
     /// Whether [`is_straight`](Self::is_straight) can be true.
     const STRAIGHT: bool = false;
-    /// Whether the sum for this input is a straight line, without the calls and branches that other inputs take and that keep
-    /// a loop over rows from running in vector lanes. [`compute`](Self::compute) is then told so by
+    /// Whether the sum for this input is a straight line: without the calls and branches that other inputs take and that keep
+    /// a loop over rows from running in vector lanes, or without much that is nothing for it. [`compute`](Self::compute) is then told so by
     /// [`Working::STRAIGHT`] and must give the same to the bit.
     #[inline(always)]
     fn is_straight(&self, _input: &Self::Input) -> bool {

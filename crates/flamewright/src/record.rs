@@ -106,12 +106,15 @@ impl Field {
     }
 }
 
+/// Records in a [`Record::Block`]: enough that a loop over them is worth its set-up, few enough for the nearest cache.
+pub const LANES: usize = 64;
+
 /// A plain struct of quantities, readable by programs. Made by the `#[record]` attribute.
 pub trait Record: Copy + core::fmt::Debug + PartialEq + Send + Sync + 'static {
     /// `[f64; N]` in SI units, in field order.
     type Array: Copy + AsRef<[f64]> + AsMut<[f64]> + Send + Sync;
-    /// Eight records side by side, field by field: what a loop over columns works on.
-    type Block: Copy + AsRef<[[f64; 8]]> + AsMut<[[f64; 8]]>;
+    /// [`LANES`] records side by side, field by field: what a loop over columns works on.
+    type Block: Copy + AsRef<[[f64; LANES]]> + AsMut<[[f64; LANES]]>;
     /// A block of zeros.
     const BLOCK: Self::Block;
     /// The struct's name.

@@ -175,6 +175,13 @@ impl Calculation for FlueAnalysis {
         checked_against: "combustion/flue_losses.csv, combustion/emission_conversions.csv, combustion/published_examples.csv",
     };
     const RULES: &'static [Rule] = RULES;
+    /// Oxygen measured, carbon dioxide not, dry air: what most instruments and conventions give.
+    const STRAIGHT: bool = true;
+
+    #[inline(always)]
+    fn is_straight(&self, input: &FlueReading) -> bool {
+        input.carbon_dioxide_dry.si().is_nan() & (input.relative_humidity.si() == 0.0)
+    }
 
     #[inline(always)]
     fn check(&self, input: &FlueReading) -> Raised {
@@ -214,7 +221,8 @@ impl Calculation for FlueAnalysis {
         let pressure = input.barometric_pressure.si();
 
         // One of the two may be absent; a select instead of a branch keeps the columns in lanes.
-        let has_oxygen = !oxygen_measured.is_nan();
+        let carbon_dioxide_measured = if W::STRAIGHT { f64::NAN } else { carbon_dioxide_measured };
+        let has_oxygen = W::STRAIGHT || !oxygen_measured.is_nan();
         let oxygen_derived = kernel.oxygen_from_carbon_dioxide(carbon_dioxide_measured, carbon_monoxide_dry);
         let oxygen_dry = if has_oxygen { oxygen_measured } else { oxygen_derived };
         let combustion = kernel.combustion(oxygen_dry, carbon_monoxide_dry, working);
@@ -223,7 +231,7 @@ impl Calculation for FlueAnalysis {
         step!(working, let carbon_monoxide_ratio: "r" = carbon_monoxide_dry / carbon_dioxide_dry, "definition");
         let air_free = kernel.carbon_monoxide_air_free(&combustion);
 
-        let humidity = humidity_mole_ratio(input.relative_humidity.si(), air_temperature, pressure);
+        let humidity = if W::STRAIGHT { 0.0 } else { humidity_mole_ratio(input.relative_humidity.si(), air_temperature, pressure) };
         let water = kernel.water(&combustion, humidity, flue_temperature, pressure, working);
         let heat = kernel.heat(&combustion, &water, flue_temperature, air_temperature, working);
         FlueResult {
