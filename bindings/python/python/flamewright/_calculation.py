@@ -107,6 +107,11 @@ class Calculation(Generic[R]):
         return {f["name"]: f for f in self.info["outputs"]}
 
     @cached_property
+    def _places(self) -> dict[str, int]:
+        """Places of the results by name."""
+        return {name: place for place, name in enumerate(self.output_fields)}
+
+    @cached_property
     def _settings(self) -> frozenset[str]:
         return frozenset(s["name"] for s in self.info["settings"])
 
@@ -164,13 +169,12 @@ class Calculation(Generic[R]):
         uncertainties: Uncertainties = {}
         for name, value in fields.items():
             i: int = self._keywords[name][2]  # type: ignore[assignment]
-            if isinstance(value, Uncertain):
-                values[i], uncertainties[i] = self._stated(name, i, value, bare_si)
-                continue
             if isinstance(value, str):
                 values[i] = _flamewright.read(self.name, False, i, value)
             elif value is None:
                 continue
+            elif isinstance(value, Uncertain):
+                values[i], uncertainties[i] = self._stated(name, i, value, bare_si)
             elif isinstance(value, Value):
                 self._same_kind(self.input_fields[name], value)
                 values[i] = value.si
@@ -226,7 +230,7 @@ class Calculation(Generic[R]):
 
     def _wanted(self, outputs: Sequence[str] | None) -> dict[str, int]:
         """The results wanted, in field order, with their places."""
-        places = {name: place for place, name in enumerate(self.output_fields)}
+        places = self._places
         if outputs is None:
             return places
         if isinstance(outputs, str):
@@ -241,7 +245,7 @@ class Calculation(Generic[R]):
         wanted = self._wanted(outputs)
         prepared = self._prepare(settings)
         values, registry, uncertainties = self._read(fields, bare_si)
-        if any(isinstance(v, np.ndarray) for v in values):
+        if np.ndarray in map(type, values):
             if uncertainties:
                 name = list(self.input_fields)[min(uncertainties)]
                 why = "uncertainty is computed for single readings, not beside columns: leave it out, or go row by row"
@@ -253,8 +257,9 @@ class Calculation(Generic[R]):
             standard, freedom, _ = zip(*(uncertainties.get(i, CERTAIN) for i in range(len(values))), strict=True)
             result = prepared.first_order(values, standard, [], freedom)
             worth = dict(zip(self.output_fields, zip(result.standard, result.coverage_factor, strict=True), strict=True))
-        values_by_name = {name: output[place] for name, place in wanted.items()}
-        return cast("R", Record(self, values_by_name, tuple(text for _, _, text in notices), None, registry, worth))
+        values_by_name = dict(zip(wanted, output, strict=True)) if outputs is None else {name: output[place] for name, place in wanted.items()}
+        texts = tuple([text for _, _, text in notices]) if notices else ()
+        return cast("R", Record(self, values_by_name, texts, None, registry, worth))
 
     def _columns(self, prepared: Any, values: list[Any], registry: Any, wanted: Mapping[str, int]) -> Record:
         shape = np.broadcast_shapes(*(np.shape(v) for v in values if isinstance(v, np.ndarray)))
