@@ -4,7 +4,7 @@ use crate::calculation::{Calculation, Info, Judged, Notice, Rule, Setting, Setti
 use crate::error::Error;
 use crate::node::Node;
 use crate::record::{Field, Record, find};
-use crate::working::{Silent, Step};
+use crate::working::{Silent, Step, Straight};
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 use core::marker::PhantomData;
@@ -76,6 +76,14 @@ impl<C: Calculation> Entry for Of<C> {
 
 struct Fixed<C>(C);
 
+impl<C: Calculation> Fixed<C> {
+    /// The result, with what a straight input spares left out.
+    #[inline(always)]
+    fn result(&self, record: &C::Input) -> C::Output {
+        if C::STRAIGHT && self.0.is_straight(record) { self.0.compute(record, &mut Straight) } else { self.0.compute(record, &mut Silent) }
+    }
+}
+
 /// A calculation, erased: for the generic tools.
 pub fn erase<C: Calculation>(calculation: C) -> Box<dyn Prepared> {
     Box::new(Fixed(calculation))
@@ -86,7 +94,7 @@ impl<C: Calculation> Prepared for Fixed<C> {
         &Of::<C>(PhantomData)
     }
     fn compute(&self, input: &[f64], output: &mut [f64]) {
-        let result = self.0.compute(&C::Input::from_slice(input), &mut Silent).to_array();
+        let result = self.result(&C::Input::from_slice(input)).to_array();
         for (slot, value) in output.iter_mut().zip(result.as_ref()) {
             *slot = *value;
         }
@@ -98,7 +106,7 @@ impl<C: Calculation> Prepared for Fixed<C> {
             output.fill(f64::NAN);
             return judged;
         }
-        let result = self.0.compute(&record, &mut Silent);
+        let result = self.result(&record);
         let values = result.to_array();
         judged.conclude(self.0.review(&record, &result), C::Output::FIELDS, values.as_ref());
         for (slot, value) in output.iter_mut().zip(values.as_ref()) {
