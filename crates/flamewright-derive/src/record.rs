@@ -102,7 +102,6 @@ pub(crate) fn expand(item: TokenStream) -> Result<TokenStream> {
         impl ::flamewright::record::Record for #name {
             type Array = [f64; #count];
             type Block = [[f64; ::flamewright::record::LANES]; #count];
-            #[allow(clippy::large_stack_arrays, reason = "32 KiB at most, once a loop over columns")]
             const BLOCK: Self::Block = [[0.0; ::flamewright::record::LANES]; #count];
             const NAME: &'static str = #name_text;
             const DOC: &'static str = #doc;

@@ -106,8 +106,9 @@ impl Field {
     }
 }
 
-/// Records in a [`Record::Block`]: enough that a loop over them is worth its set-up, few enough for the nearest cache.
-pub const LANES: usize = 64;
+/// Records in a [`Record::Block`]: enough that a loop over them is worth its set-up, few enough that what it
+/// leaves goes to memory in short bursts.
+pub const LANES: usize = 32;
 
 /// A plain struct of quantities, readable by programs. Made by the `#[record]` attribute.
 pub trait Record: Copy + core::fmt::Debug + PartialEq + Send + Sync + 'static {
